@@ -1,0 +1,33 @@
+/* The drawings of a build: builders that add the views of a solved design to a sheet.
+ *
+ * Every builder takes the result of rw_solve() and nothing else, so that screen and papers can't differ.
+ * A part whose numbers are missing (NaN) is left out.
+ */
+#pragma once
+
+#include "sheet.h"
+#include "solve.h"
+
+/* The views that can be asked for by name. */
+typedef enum
+{
+  RW_VIEW_WHOLE, /* plan over side elevation on one centre line */
+  RW_VIEW_PLAN,
+  RW_VIEW_SIDE,
+  RW_VIEW_COURSES,   /* rim courses with their joints, and the segment, stave or ply */
+  RW_VIEW_POT,       /* section through the pot at a shoe */
+  RW_VIEW_HEEL,      /* heel joint from the side and from above */
+  RW_VIEW_HEADSTOCK,
+  RW_VIEW_SECTIONS,  /* neck sections at four places with facets */
+  RW_VIEW_FRETBOARD,
+  RW_VIEW_HOOK,      /* hook and tension hoop */
+  RW_VIEW_COUNT,
+} RwView;
+
+const char *rw_view_id    (RwView view); /* "whole", "pot" ... */
+const char *rw_view_title (RwView view);
+int         rw_view_find  (const char *id);
+
+/* rw_draw: a new sheet of one view.  measured (may be NULL) tells which figures are underlined; title is
+ * the project's name. */
+RwSheet *rw_draw (RwView view, const RwResult *result, const RwMeasured *measured, RwStyle style);

@@ -1,0 +1,19 @@
+/* A project: the design as planned, what was measured, and the maker's notes.  What a project file holds. */
+#pragma once
+
+#include "ledger.h"
+
+typedef struct
+{
+  char     *name;
+  char     *notes;
+  RwDesign  design;
+  RwLedger *ledger;
+  GHashTable *unknown; /* members of the file that this version does not know: JSON text by path; see io/project_file.h */
+} RwProject;
+
+RwProject *rw_project_new   (void); /* the built-in build */
+RwProject *rw_project_copy  (const RwProject *project);
+gboolean   rw_project_equal (const RwProject *a, const RwProject *b);
+void       rw_project_free  (RwProject *project);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwProject, rw_project_free)
