@@ -1,0 +1,91 @@
+/* The document: the open project with its history, its file and everything that follows from it.
+ *
+ * Solving takes far less than a frame, so a change is solved at once and inside the call that makes it:
+ * whoever hears "changed" finds new numbers.  Widgets read from here and never keep numbers of their own.
+ * The selection is shared too, so that form, drawing and lists mark the same thing.
+ *
+ * Signals
+ *   changed      (RwChange what)  numbers, units or the project are others
+ *   selected     ()               rw_document_selection() is another
+ *   saved-state  ()               name, path, modified, or what can be undone is another
+ * Property
+ *   modified     gboolean         there is something that is not in the file; notifies
+ */
+#pragma once
+
+#include <gio/gio.h>
+
+#include "finding.h"
+#include "history.h"
+#include "listing.h"
+#include "sheet.h"
+
+typedef enum
+{
+  RW_CHANGE_DESIGN = 1 << 0,   /* parameters, and with them the results and findings */
+  RW_CHANGE_MEASURED = 1 << 1, /* measured values, and with them the same */
+  RW_CHANGE_UNITS = 1 << 2,    /* how numbers are shown */
+  RW_CHANGE_PROJECT = 1 << 3,  /* another project has been opened */
+} RwChange;
+
+#define RW_CHANGE_NUMBERS (RW_CHANGE_DESIGN | RW_CHANGE_MEASURED)
+#define RW_CHANGE_ALL (RW_CHANGE_NUMBERS | RW_CHANGE_UNITS | RW_CHANGE_PROJECT)
+
+#define RW_TYPE_DOCUMENT (rw_document_get_type ())
+G_DECLARE_FINAL_TYPE (RwDocument, rw_document, RW, DOCUMENT, GObject)
+
+/* The built-in build, without a file. */
+RwDocument *rw_document_new (void);
+
+/* What there is now.  All pointers are good until the next change. */
+const RwProject  *rw_document_project  (RwDocument *self);
+const RwDesign   *rw_document_design   (RwDocument *self); /* as planned */
+const RwMeasured *rw_document_measured (RwDocument *self);
+const RwResult   *rw_document_now      (RwDocument *self); /* measured values in their places */
+const RwResult   *rw_document_planned  (RwDocument *self); /* as if nothing had been measured */
+const GPtrArray  *rw_document_findings (RwDocument *self); /* of RwFinding, worst first */
+/* The worst finding that names a parameter or dimension by its id (indices written out); NULL if none. */
+const RwFinding  *rw_document_finding_for (RwDocument *self, const char *id);
+
+/* How numbers are shown and read: units by choice, decimal mark by locale. */
+RwStyle rw_document_style     (RwDocument *self);
+void    rw_document_set_units (RwDocument *self, RwUnits units);
+
+/* One parameter.  Changes of the same one in a row are one step of undo until rw_document_settle() or a
+ * change of anything else.  Refused with a sentence to show, the design being left as it was. */
+gboolean rw_document_set_text   (RwDocument *self, RwParamId id, const char *text, GError **error);
+gboolean rw_document_set_number (RwDocument *self, RwParamId id, double value, GError **error);
+void     rw_document_settle     (RwDocument *self);
+
+/* A drag: one step of undo called name (translated), from begin to end; cancel puts everything back.
+ * drag_number holds the value to the parameter's range, a count to whole numbers, and returns what it
+ * became. */
+void            rw_document_begin_drag  (RwDocument *self, const char *name);
+double          rw_document_drag_number (RwDocument *self, RwParamId id, double value);
+void            rw_document_end_drag    (RwDocument *self);
+void            rw_document_cancel_drag (RwDocument *self);
+/* The results as they were when the drag began, for the ghost; NULL while nothing is dragged. */
+const RwResult *rw_document_drag_start  (RwDocument *self);
+
+/* What was measured: id as in the ledger, text a quantity in the style, dated today.  An empty text takes
+ * the entry away. */
+gboolean rw_document_measure (RwDocument *self, const char *id, const char *text, GError **error);
+
+void        rw_document_undo      (RwDocument *self);
+void        rw_document_redo      (RwDocument *self);
+const char *rw_document_undo_name (RwDocument *self); /* NULL: nothing to undo */
+const char *rw_document_redo_name (RwDocument *self);
+
+/* The file.  On an error the open project stays as it was, and so does the file. */
+void        rw_document_new_project (RwDocument *self);
+gboolean    rw_document_load        (RwDocument *self, const char *path, GError **error);
+gboolean    rw_document_save        (RwDocument *self, const char *path, GError **error);
+const char *rw_document_path        (RwDocument *self); /* NULL: not saved yet */
+/* The project's name; without one the file's; without either "New build", translated.  A new string. */
+char       *rw_document_title       (RwDocument *self);
+gboolean    rw_document_modified    (RwDocument *self);
+void        rw_document_rename      (RwDocument *self, const char *name);
+
+/* The selection: a parameter, a dimension, or nothing. */
+void      rw_document_select    (RwDocument *self, RwSubject subject);
+RwSubject rw_document_selection (RwDocument *self);
