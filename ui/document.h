@@ -55,6 +55,7 @@ void    rw_document_set_units (RwDocument *self, RwUnits units);
  * change of anything else.  Refused with a sentence to show, the design being left as it was. */
 gboolean rw_document_set_text   (RwDocument *self, RwParamId id, const char *text, GError **error);
 gboolean rw_document_set_number (RwDocument *self, RwParamId id, double value, GError **error);
+void     rw_document_put_back   (RwDocument *self, RwParamId id, const RwDesign *from); /* its value in from */
 void     rw_document_settle     (RwDocument *self);
 
 /* A drag: one step of undo called name (translated), from begin to end; cancel puts everything back.

@@ -1,0 +1,28 @@
+/* The document's inside, for document*.c only. */
+#pragma once
+
+#include "document.h"
+
+struct _RwDocument
+{
+  GObject parent;
+
+  RwHistory *history;
+  char      *path;
+  RwStyle    style;
+  RwSubject  selection;
+
+  /* What follows from the present project.  On the heap: an instance of a type is limited to 64 KiB. */
+  RwMeasured *measured;
+  RwResult   *now, *planned;
+  GPtrArray  *findings;
+
+  gboolean  modified;
+  gboolean  dragging;
+  RwResult *drag_start;
+};
+
+/* Starts again with another project (taken over) that came from path; NULL: from nowhere. */
+void rw_document_take_project     (RwDocument *self, RwProject *project, const char *path);
+/* Name, path or modified may be others: says so. */
+void rw_document_tell_saved_state (RwDocument *self);
