@@ -68,6 +68,8 @@ typedef enum
 } RwFigure;
 
 typedef enum { RW_LETTERS_SMALL, RW_LETTERS_LARGE, RW_LETTERS_TITLE } RwLetters; /* 2.5, 3.5, 5 mm */
+double rw_letters_size (RwLetters letters);
+
 typedef enum { RW_ALIGN_START, RW_ALIGN_MIDDLE, RW_ALIGN_END } RwAlign;
 
 typedef struct
@@ -97,7 +99,8 @@ typedef struct
 {
   RwVerb  verb;
   RwPoint p[3];           /* MOVE, LINE: p[0]; CURVE: two controls and the end; ARC: p[0] the centre */
-  double  radius, a0, a1; /* ARC: radians anticlockwise from x; drawn from a0 to a1 either way round */
+  double  radius, a0, a1; /* ARC: radians anticlockwise from x; drawn from a0 to a1 either way round, and
+                             joined to what was drawn before by a straight line */
 } RwPathOp;
 
 typedef enum { RW_ITEM_PATH, RW_ITEM_TEXT, RW_ITEM_DIMENSION, RW_ITEM_LEADER } RwItemKind;
@@ -122,19 +125,21 @@ typedef struct
   RwTint tint;
   int   op_first, op_count;
 
-  /* TEXT: at p[0]; DIMENSION: from p[0] to p[1] (ANGLE: apex p[0], radius in mm, from a0 to a1);
+  /* TEXT: one line, at p[0]; DIMENSION: from p[0] to p[1] (ANGLE: apex p[0], radius in mm, from a0 to a1);
    * LEADER: from the text at p[1] to the arrow at p[0] */
   RwPoint   p[2];
   RwMeasure measure;
   double    offset_mm; /* paper: of the dimension line from the farther of its points; sign says which side:
-                          positive above or to the right, ALIGNED to the left of p[0] -> p[1] */
+                          positive above or to the right, ALIGNED to the left of p[0] -> p[1].
+                          TEXT: of the base line over p[0] */
   double    radius, a0, a1;
   char     *text;
   RwFigure  figure;
   RwLetters letters;
   RwAlign   align;
-  double    turn;      /* of a text, radians anticlockwise */
-  int       rank;      /* 0 is never hidden; higher numbers go first where room is short */
+  double    turn;      /* radians anticlockwise: of a text, and of what a DIMENSION calls horizontal */
+  int       rank;      /* 0 is never hidden; higher numbers go first where room is short.  New texts are 0,
+                          dimensions and leaders 1 */
 } RwItem;
 
 typedef struct
@@ -171,7 +176,8 @@ RwItem *rw_sheet_polygon (RwSheet *sheet, RwPen pen, RwTint tint, const RwPoint 
 RwItem *rw_sheet_polyline(RwSheet *sheet, RwPen pen, const RwPoint *points, int count);
 RwItem *rw_sheet_box     (RwSheet *sheet, RwPen pen, RwTint tint, double x0, double y0, double x1, double y1);
 RwItem *rw_sheet_circle  (RwSheet *sheet, RwPen pen, RwTint tint, double x, double y, double radius);
-RwItem *rw_sheet_text    (RwSheet *sheet, double x, double y, RwAlign align, RwLetters letters, const char *text);
+RwItem *rw_sheet_text    (RwSheet *sheet, double x, double y, RwAlign align, RwLetters letters,
+                          const char *text);
 /* A dimension between two points; text is made from value in the sheet's units where text is NULL, with
  * the figure that suits the subject. */
 RwItem *rw_sheet_dimension (RwSheet *sheet, RwMeasure measure, RwPoint from, RwPoint to, double offset_mm,
@@ -187,5 +193,5 @@ void rw_sheet_move   (RwSheet *sheet, guint first, double dx, double dy);
 void rw_sheet_turn   (RwSheet *sheet, guint first, double angle);
 void rw_sheet_mirror (RwSheet *sheet, guint first); /* in y: a left-handed build */
 
-/* The box round all geometry (not lettering), in mm; an empty sheet gives zeros. */
+/* The box round all paths (not lettering or dimensions), in mm; a sheet without any gives zeros. */
 RwBox rw_sheet_extent (const RwSheet *sheet);
