@@ -1,0 +1,87 @@
+"""A build as the statement of the model sees it: parameters, measured values, and the rows worked out."""
+
+import csv
+import io
+import re
+
+NUMBERS = {"length", "angle", "ratio", "count", "mass", "density", "tension", "frequency", "modulus",
+           "temperature", "speed", "volume"}
+SEMITONES = {"C": -9, "D": -7, "E": -5, "F": -4, "G": -2, "A": 0, "B": 2}
+
+
+class StringAsBought:
+    """One item of strings.set: "D3 0.559 w 0.305 rho=8800 mass=0.0016 short"; lengths in mm."""
+
+    def __init__(self, text):
+        fields = text.split()
+        self.note, self.outer = fields[0], float(fields[1])
+        self.core, self.short, self.wrap, self.mass = None, False, 8800.0, None
+        rest = fields[2:]
+        while rest:
+            field = rest.pop(0)
+            if field == "w":
+                self.core = float(rest.pop(0))
+            elif field == "short":
+                self.short = True
+            elif field.startswith("rho="):
+                self.wrap = float(field[4:])
+            elif field.startswith("mass="):
+                self.mass = float(field[5:])
+            elif field != "p":
+                raise ValueError("no string: " + text)
+
+    def frequency(self, a4):
+        match = re.fullmatch(r"([A-G])([#b]?)(-?\d+)", self.note)
+        if not match:
+            return float(self.note)
+        letter, sign, octave = match.groups()
+        steps = SEMITONES[letter] + {"": 0, "#": 1, "b": -1}[sign] + 12 * (int(octave) - 4)
+        return a4 * 2.0 ** (steps / 12.0)
+
+
+def read_parameters(text):
+    """The table of parameters as CSV: (defaults as text by id, rows by id)."""
+    rows = {row["id"]: row for row in csv.DictReader(io.StringIO(text))}
+    return {key: row["default"] for key, row in rows.items()}, rows
+
+
+class Build:
+    """Parameters with measured ones in place, and the rows as they are worked out.
+
+    p[id]            value of a parameter
+    fact(id, value)  what the model goes on with: the measured value, or else the one worked out
+    row(id, value)   the same, and it goes into the list; a value of None is no row
+    """
+
+    def __init__(self, table, texts, measured=None):
+        self.measured = dict(measured or {})
+        self.rows = {}
+        self.p = {key: self._value(key, table[key], text) for key, text in texts.items()}
+        self.strings = [StringAsBought(item) for item in texts["strings.set"].split(";")]
+        self.fretless = self.p["frets.count"] == 0
+        self.last = 24 if self.fretless else int(self.p["frets.count"])
+        self.crown = 0.0 if self.fretless else self.p["frets.crown_height"]
+
+    def _value(self, key, row, text):
+        if row["kind"] in NUMBERS:
+            return self.measured.get(key, float(text))
+        if key == "rim.course_thickness":
+            plan = [float(item) for item in text.split(";")]
+            return [self.measured.get("%s[%d]" % (key, k), t) for k, t in enumerate(plan, 1)]
+        if row["kind"] == "list":
+            return [item.strip() for item in text.split(";")]
+        return text.strip()
+
+    def fact(self, key, value):
+        return self.measured.get(key, value) if value is not None else None
+
+    def row(self, key, value):
+        value = self.fact(key, value)
+        if value is not None:
+            self.rows[key] = float(value)
+        return value
+
+    def position(self, n):
+        """Nut to fret n; a measured position counts where there is such a row."""
+        computed = self.p["scale.length"] * (1.0 - 2.0 ** (-n / 12.0))
+        return self.fact("frets.position[%d]" % n, computed) if 1 <= n <= self.last else computed
