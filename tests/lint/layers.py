@@ -1,0 +1,58 @@
+#!/usr/bin/env python3
+"""Checks that includes point the right way: app -> ui -> engine/io -> engine.
+
+layers.py ROOT.  Each layer may include its own headers and those below.  Outside libraries: the engine
+proper sees GLib and the C library, engine/io adds GIO, json-glib, cairo and Pango, ui adds GTK.
+"""
+
+import re
+import sys
+from pathlib import Path
+
+LAYERS = ["engine", "engine/io", "ui", "app"]  # from the bottom up
+OUTSIDE = {"gio": 1, "json-glib": 1, "cairo": 1, "pango": 1, "gtk": 2, "gdk": 2, "gsk": 2, "graphene": 2,
+           "adwaita": 9}
+GENERATED = re.compile(r".*-(resources|config)\.h")
+INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]', re.M)
+
+
+def layer_files(root, layer):
+    for path in sorted((root / layer).rglob("*")):
+        own = path.parent.relative_to(root).as_posix()
+        nested = any(own == other or own.startswith(other + "/") for other in LAYERS
+                     if other != layer and other.startswith(layer + "/"))
+        if path.suffix in (".c", ".h", ".def") and not nested:
+            yield path
+
+
+def outside_layer(name):
+    """The lowest layer that may see a library's header."""
+    stem = re.split(r"[/.]", name)[0]
+    ranks = [rank for word, rank in OUTSIDE.items() if stem == word or stem.startswith(word)]
+    return max(ranks, default=0)
+
+
+def main():
+    root, faults, home = Path(sys.argv[1]), [], {}
+    for rank, layer in enumerate(LAYERS):
+        for path in layer_files(root, layer):
+            if path.name in home and path.suffix == ".h":
+                faults.append("%s: a header of that name stands in two layers" % path.relative_to(root))
+            home[path.name] = rank
+    for rank, layer in enumerate(LAYERS):
+        for path in layer_files(root, layer):
+            for mark, name in INCLUDE.findall(path.read_text(encoding="utf-8")):
+                base = Path(name).name
+                if mark == "<":
+                    needed = outside_layer(name)
+                elif base in home:
+                    needed = home[base]
+                else:
+                    needed = rank if GENERATED.fullmatch(base) else 9
+                if needed > rank:
+                    faults.append("%s: may not include %s" % (path.relative_to(root), name))
+    print("\n".join(faults) or "%d files, all includes point the right way" % len(home))
+    return 1 if faults or not home else 0
+
+
+sys.exit(main())

@@ -1,0 +1,61 @@
+#!/usr/bin/env python3
+"""Counts the tests that meson ran: tally.py BUILD-FOLDER...
+
+Single cases come from the JUnit log.  It does not tell a program that crashed, leaked or hung after its
+cases were through: that comes from meson's own log.  Names what failed, and closes with "N passed,
+N failed", and ", N skipped" where some were.  A folder without logs counts as a failure.  Exit 0: all
+passed, and at least one did.
+"""
+
+import json
+import sys
+import xml.etree.ElementTree as xml
+from pathlib import Path
+
+GOOD = {"OK": "passed", "EXPECTEDFAIL": "passed", "SKIP": "skipped", "IGNORED": "skipped"}
+
+
+def junit_cases(logs):
+    """Verdicts of single cases, by the name of the test that they are part of."""
+    found = {}
+    for case in xml.parse(logs / "testlog.junit.xml").getroot().iter("testcase"):
+        bad = case.find("failure") is not None or case.find("error") is not None
+        verdict = "failed" if bad else "skipped" if case.find("skipped") is not None else "passed"
+        test = case.get("classname").partition(".")[2]
+        if test:
+            found.setdefault(test, []).append((case.get("name"), verdict))
+    return found
+
+
+def cases(folder):
+    """(name, verdict) of each case that ran in a build folder."""
+    logs = Path(folder) / "meson-logs"
+    try:
+        single = junit_cases(logs)
+        tests = [json.loads(line) for line in (logs / "testlog.json").read_text("utf-8").splitlines()]
+    except (OSError, ValueError, xml.ParseError) as error:
+        yield folder, "failed: " + str(error)
+        return
+    for test in tests:
+        name, whole = test["name"], GOOD.get(test["result"], "failed")
+        parts = single.get(name, [])
+        yield from (("%s: %s %s" % (folder, name, part), verdict) for part, verdict in parts)
+        if not parts or (whole == "failed" and all(verdict != "failed" for _, verdict in parts)):
+            yield "%s: %s (%s)" % (folder, name, test["result"]), whole
+    if not tests:
+        yield folder, "failed: no test ran"
+
+
+def main():
+    found = [case for folder in sys.argv[1:] for case in cases(folder)]
+    count = {word: sum(1 for _, verdict in found if verdict.startswith(word))
+             for word in ("passed", "failed", "skipped")}
+    for name, verdict in found:
+        if not verdict.startswith("passed"):
+            print("%s: %s" % (name, verdict))
+    line = "%(passed)d passed, %(failed)d failed" % count
+    print(line + (", %(skipped)d skipped" % count if count["skipped"] else ""))
+    return 0 if count["passed"] and not count["failed"] else 1
+
+
+sys.exit(main())
