@@ -1,0 +1,11 @@
+/* The look: style sheet, light or dark, accent.  The only place that knows of style contexts. */
+#pragma once
+
+#include <gtk/gtk.h>
+
+/* Loads the style sheet and the accent of the drawing for everything on a display, and keeps the accent
+ * in step with the desktop's light or dark setting. */
+void rw_theme_install (GdkDisplay *display);
+
+/* Whether a widget's text is light on dark. */
+gboolean rw_theme_is_dark (GtkWidget *widget);
