@@ -89,5 +89,7 @@ const RwDim *rw_slot_dim   (RwSlot slot);
  * the nut".  New strings. */
 char        *rw_slot_id    (RwSlot slot);
 char        *rw_slot_label (RwSlot slot);
+/* The label in another language: translate is called with the label and with the words put around it. */
+char        *rw_slot_label_in (RwSlot slot, const char *(*translate) (const char *english));
 /* The slot called id, indices written out; -1 where there is none. */
 int          rw_slot_find  (const char *id);

@@ -30,6 +30,10 @@ typedef struct
   RwString at[RW_STRINGS_MAX];
 } RwStringSet;
 
+/* Thickness of one course, mm. */
+#define RW_COURSE_MIN 1.0
+#define RW_COURSE_MAX 120.0
+
 typedef struct
 {
   int    count;

@@ -1,0 +1,99 @@
+/* Quantities as text: the other half of quantity.h. */
+#include "quantity.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+#define PARTS_PER_INCH 64
+
+/* From here on a double has no sixty-fourths left, and a 64-bit integer no room. */
+#define FRACTION_MAX 1e12
+
+/* "-0.00" is "0.00". */
+static void
+drop_sign_of_zero (char *text)
+{
+  if (text[0] == '-' && strpbrk (text, "123456789") == NULL)
+    memmove (text, text + 1, strlen (text));
+}
+
+static char *
+write_decimal (double value, int decimals, char decimal)
+{
+  char format[16];
+  char text[400]; /* the largest double has 309 digits before the point */
+
+  snprintf (format, sizeof format, "%%.%df", CLAMP (decimals, 0, 17));
+  g_ascii_formatd (text, sizeof text, format, value);
+  drop_sign_of_zero (text);
+  if (decimal != '.')
+    g_strdelimit (text, ".", decimal);
+  return g_strdup (text);
+}
+
+static char *
+write_fraction (double inches)
+{
+  gint64      parts = (gint64) llround (fabs (inches) * PARTS_PER_INCH);
+  gint64      whole = parts / PARTS_PER_INCH;
+  gint64      above = parts % PARTS_PER_INCH;
+  gint64      below = PARTS_PER_INCH;
+  const char *sign = inches < 0 && parts != 0 ? "-" : "";
+
+  while (above != 0 && above % 2 == 0)
+    {
+      above /= 2;
+      below /= 2;
+    }
+  if (above == 0)
+    return g_strdup_printf ("%s%" G_GINT64_FORMAT, sign, whole);
+  if (whole == 0)
+    return g_strdup_printf ("%s%" G_GINT64_FORMAT "/%" G_GINT64_FORMAT, sign, above, below);
+  return g_strdup_printf ("%s%" G_GINT64_FORMAT " %" G_GINT64_FORMAT "/%" G_GINT64_FORMAT, sign, whole, above, below);
+}
+
+char *
+rw_quantity_write (double value, const char *unit, RwUnits units, int decimals, char decimal)
+{
+  double inches = value / RW_MM_PER_INCH;
+
+  if (units == RW_UNITS_MM || strcmp (unit, "mm") != 0)
+    return write_decimal (value, decimals, decimal);
+  if (units == RW_UNITS_FRACTION && fabs (inches) < FRACTION_MAX)
+    return write_fraction (inches);
+  return write_decimal (inches, decimals + 2, decimal);
+}
+
+const char *
+rw_quantity_unit (const char *unit, RwUnits units)
+{
+  static const struct
+  {
+    const char *unit, *sign;
+  } signs[] = {
+    { "deg", "°" }, { "degC", "°C" }, { "kg/m3", "kg/m³" }, { "N/mm2", "N/mm²" }, { "N mm", "N·mm" },
+  };
+
+  if (units != RW_UNITS_MM && strcmp (unit, "mm") == 0)
+    return "in";
+  for (guint i = 0; i < G_N_ELEMENTS (signs); i++)
+    if (strcmp (unit, signs[i].unit) == 0)
+      return signs[i].sign;
+  return unit;
+}
+
+char *
+rw_number_write (double value)
+{
+  static const char *const formats[] = { "%.15g", "%.16g", "%.17g" };
+  char                     text[G_ASCII_DTOSTR_BUF_SIZE];
+
+  for (guint i = 0; i < G_N_ELEMENTS (formats); i++)
+    {
+      g_ascii_formatd (text, sizeof text, formats[i], value);
+      if (g_ascii_strtod (text, NULL) == value)
+        break;
+    }
+  return g_strdup (text);
+}
