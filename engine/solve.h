@@ -33,7 +33,9 @@ typedef struct
   double        foot_share[3];  /* N: middle or first, then the outer ones */
   double        nut_to_rim;     /* mm along the board */
   double        heel_start;     /* xh: nut to the start of the heel curve */
-  double        pull_up;        /* v(0) */
+  double        pull_up;        /* v(0): how far the nut lifts; 0 for a rigid neck */
+  double        lift[RW_FRETS_MAX + 1]; /* v at the fret places, 0 the nut */
+  double        lift_short;     /* v where the short string starts */
   double        rod_moment;     /* N mm, as applied in the model */
   double        relief;         /* with the rod as set */
   double        relief_free;    /* with the rod slack */

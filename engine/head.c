@@ -1,0 +1,79 @@
+/* The head as a circular membrane: tension, tap note, load on the hooks. */
+#include "head.h"
+
+/* Zeros j_m1 of the Bessel functions J_m, and the air-loading factor beta_m of mode (m,1), per face, baffled,
+ * quasi-static.  Zeros: Abramowitz & Stegun, Handbook of Mathematical Functions, table 9.5.  beta: integral
+ * (1/N) int W(k)^2 dk, worked out for the incompressible case; checked with a rigid piston, 8/(3 pi). */
+static const double bessel_zero[] = { 2.404826, 3.831706, 5.135622 };
+static const double air_factor[] = { 0.7464, 0.3301, 0.2258 };
+
+#define AIR_KG_M3 1.2
+
+/* f/sqrt(T): f = j/(2 pi Rh) sqrt(T/(sigma + 2 beta rho_air Rh)), Hz and N/m. */
+static double
+frequency_per_root_tension (const RwDesign *d, double radius_mm, int mode)
+{
+  double radius = radius_mm * 1e-3;
+  double film = d->head_density * d->head_thickness * 1e-3;
+  double moved = film + 2 * air_factor[mode] * AIR_KG_M3 * radius;
+
+  return bessel_zero[mode] / (2 * G_PI * radius) / sqrt (moved);
+}
+
+double
+rw_head_frequency (const RwDesign *d, double radius_mm, double tension, int mode)
+{
+  return frequency_per_root_tension (d, radius_mm, mode) * sqrt (tension);
+}
+
+double
+rw_head_tension (const RwDesign *d, double radius_mm, double frequency, int mode)
+{
+  double root = frequency / frequency_per_root_tension (d, radius_mm, mode);
+
+  return root * root;
+}
+
+/* The tension if another of the three modes was heard: one tap note fixes it to about a factor of two. */
+static void
+tension_band (RwModel *m, double frequency)
+{
+  double low = INFINITY, high = 0;
+
+  for (int mode = RW_MODE_01; mode <= RW_MODE_21; mode++)
+    {
+      double tension = rw_head_tension (m->d, m->rh, frequency, mode);
+
+      low = MIN (low, tension);
+      high = MAX (high, tension);
+    }
+  rw_settle (m, RW_HEAD_TENSION_LOW, low);
+  rw_settle (m, RW_HEAD_TENSION_HIGH, high);
+}
+
+void
+rw_model_head (RwModel *m)
+{
+  const RwDesign *d = m->d;
+  double tension;
+
+  m->rh = rw_settle (m, RW_HEAD_RADIUS, d->rim_outer_diameter / 2 - d->rim_crest_inset);
+  if (!(m->rh > 0))
+    m->rh = NAN;
+  if (d->head_tension_from == RW_TENSION_FROM_TAP)
+    {
+      double tap = rw_settle (m, RW_HEAD_TAP_FREQUENCY, d->head_tap_frequency);
+
+      tension = rw_settle (m, RW_HEAD_TENSION, rw_head_tension (d, m->rh, tap, d->head_tap_mode));
+      tension_band (m, tap);
+    }
+  else
+    {
+      tension = rw_settle (m, RW_HEAD_TENSION, d->head_tension);
+      rw_settle (m, RW_HEAD_TAP_FREQUENCY, rw_head_frequency (d, m->rh, tension, d->head_tap_mode));
+    }
+
+  /* Frictionless full turn over the edge: an upper bound. */
+  double load = rw_settle (m, RW_HEAD_LOAD, 2 * G_PI * m->rh * 1e-3 * tension);
+  rw_settle (m, RW_HEAD_LOAD_PER_HOOK, load / d->hooks_count);
+}

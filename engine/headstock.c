@@ -1,0 +1,94 @@
+#include "headstock.h"
+
+#include "plan.h"
+
+/* How many pairs of posts are used: full-length strings two by two from the outside, a middle one alone, a short
+ * string that comes through the tunnel in the pair after them. */
+static int
+pairs_used (const RwModel *m)
+{
+  const RwPlan *plan = &m->r->plan;
+  gboolean tunnel = plan->has_short && m->d->fifth_route == RW_ROUTE_TUNNEL;
+
+  return (plan->full + 1) / 2 + (tunnel ? 1 : 0);
+}
+
+/* The pair of a string, from 1 at the nut, and its side: +1 treble, -1 bass.  0 where it has no post. */
+static int
+pair_of (const RwModel *m, int string, int *side)
+{
+  const RwPlan *plan = &m->r->plan;
+  int half = plan->full / 2;
+
+  *side = string > plan->full - half ? -1 : 1;
+  if (string > plan->full)
+    return m->d->fifth_route == RW_ROUTE_TUNNEL ? pairs_used (m) : 0;
+  if (string <= half)
+    return string;
+  if (string > plan->full - half)
+    return plan->full + 1 - string;
+  return half + 1;
+}
+
+RwHeadstockRun
+rw_headstock_run (const RwModel *m, int string)
+{
+  const RwDesign *d = m->d;
+  const RwPlan *plan = &m->r->plan;
+  RwHeadstockRun run = { { NAN, NAN }, { NAN, NAN }, NAN };
+  int side, pair = pair_of (m, string, &side), pairs = pairs_used (m);
+
+  if (pair == 0)
+    return run;
+  double share = pairs > 1 ? (pair - 1.0) / (pairs - 1.0) : 0;
+  double across = d->headstock_post_across_first
+                  + (d->headstock_post_across_last - d->headstock_post_across_first) * share;
+  run.post.x = d->headstock_post_first + (pair - 1) * d->headstock_post_pitch;
+  run.post.y = side * across / 2;
+  if (string > plan->full)
+    return run;
+
+  /* The string's slope against the centre line; y at the back face. */
+  double centre = atan (plan->centre_slope);
+  double string_slope = (plan->bridge_y[string] - plan->nut_y[string]) / plan->length;
+  double lean = atan (string_slope) - centre;
+
+  if (d->scale_square_to == RW_SQUARE_TO_NECK)
+    run.nut = (RwPoint2){ 0, plan->nut_y[string] - plan->nut_middle - d->nut_thickness * tan (lean) };
+  else
+    {
+      /* The back face stands square to the axis: turn its points into the frame. */
+      double y = plan->nut_y[string] - string_slope * d->nut_thickness
+                 - rw_plan_centre (plan, -d->nut_thickness);
+
+      run.nut = (RwPoint2){ -y * sin (centre), y * cos (centre) };
+    }
+  run.bend = fabs (atan2 (run.post.y - run.nut.y, run.post.x - run.nut.x) + lean);
+  return run;
+}
+
+void
+rw_model_headstock (RwModel *m)
+{
+  RwPlan *plan = &m->r->plan;
+  const RwSide *side = &m->r->side;
+
+  for (int i = 1; i <= plan->strings; i++)
+    {
+      RwHeadstockRun run = rw_headstock_run (m, i);
+
+      rw_settle (m, RW_HEADSTOCK_POST_X + i, run.post.x);
+      rw_settle (m, RW_HEADSTOCK_POST_Y + i, run.post.y);
+      if (i <= plan->full && side->outcome == RW_SIDE_SOLVED)
+        rw_settle (m, RW_HEADSTOCK_BEND + i, run.bend / RW_RAD);
+
+      /* After-lengths at the head end, straight in the unfolded plane. */
+      if (i <= plan->full)
+        m->after[i] = m->d->nut_thickness + hypot (run.post.x - run.nut.x, run.post.y - run.nut.y);
+      else if (m->d->fifth_route == RW_ROUTE_SIDE_PEG)
+        m->after[i] = m->d->fifth_peg_distance;
+      else
+        m->after[i] = hypot (plan->short_x + m->d->nut_thickness + run.post.x,
+                             plan->short_y - rw_plan_centre (plan, plan->short_x) - run.post.y);
+    }
+}

@@ -1,0 +1,158 @@
+#include "pitch.h"
+
+typedef struct
+{
+  double stiffness; /* E A of plain wire or core, N */
+  double bending;   /* E I, N mm2 */
+  double mass;      /* kg/m */
+  double open;      /* Hz */
+  double tension;   /* N */
+  double length;    /* speaking, mm */
+  double strained;  /* lt, mm */
+  double unstrained;
+} Wire;
+
+static double
+inharmonicity (const Wire *wire, double tension, double length)
+{
+  return G_PI * G_PI * wire->bending / (tension * length * length);
+}
+
+static double
+frequency (const Wire *wire, double tension, double stretch, double length)
+{
+  double mass = wire->mass * wire->strained / (wire->strained + stretch);
+  double speed = sqrt (tension / mass);
+
+  return speed * sqrt (1 + inharmonicity (wire, tension, length)) / (2 * length * 1e-3);
+}
+
+/* The open string tuned: T = mu (2 l f)^2/(1 + B), B = pi^2 E I/(T l^2). */
+static void
+tune (Wire *wire, double length)
+{
+  double ideal = 2 * length * 1e-3 * wire->open;
+  double b = 0;
+
+  ideal *= ideal * wire->mass;
+  for (int i = 0; i < 8; i++)
+    {
+      wire->tension = ideal / (1 + b);
+      b = inharmonicity (wire, wire->tension, length);
+    }
+  wire->length = length;
+}
+
+static Wire
+take_string (const RwModel *m, int i)
+{
+  const RwString *s = &m->d->strings_set.at[i - 1];
+  double d = s->core_mm > 0 ? s->core_mm : s->outer_mm;
+  double modulus = m->d->strings_modulus * 1000, d2 = d * d;
+
+  return (Wire){ .stiffness = modulus * G_PI * d2 / 4,
+                 .bending = modulus * G_PI * d2 * d2 / 64,
+                 .mass = m->mass[i],
+                 .open = m->frequency[i] };
+}
+
+double
+rw_pitch_error (const RwModel *m, int string, int fret, double set_back)
+{
+  const RwPlan *plan = &m->r->plan;
+  const RwSide *side = &m->r->side;
+  Wire wire = take_string (m, string);
+  gboolean is_short = string > plan->full;
+  int start = is_short ? (int) m->d->fifth_start_fret : 0;
+  double from = is_short ? plan->short_x : 0;
+  double nominal = plan->length - from, length = nominal + set_back;
+  double nut = is_short ? m->d->fifth_start_height + side->lift_short : m->d->nut_string_height + side->pull_up;
+  double bridge = side->fret_plane, crown = side->lift[fret];
+
+  tune (&wire, hypot (length, bridge - nut));
+  wire.strained = m->d->strings_slip == RW_YES ? nominal + m->after[string] + m->d->tailpiece_anchor : length;
+  wire.unstrained = wire.strained / (1 + wire.tension / wire.stiffness);
+
+  double d = plan->fret_x[fret] - from;
+  double speaking = hypot (length - d, bridge - crown);
+  double stretch = hypot (d, nut - crown) + speaking - wire.length;
+  double tension = wire.stiffness * ((wire.strained + stretch) / wire.unstrained - 1);
+  double note = frequency (&wire, tension, stretch, speaking);
+
+  return 1200 * log2 (note / wire.open) - 100 * (fret - start);
+}
+
+typedef struct
+{
+  const RwModel *m;
+  int            string;
+} String;
+
+static double
+error_at_12 (double set_back, void *data)
+{
+  const String *s = data;
+
+  return rw_pitch_error (s->m, s->string, 12, set_back);
+}
+
+static int
+first_fret (const RwModel *m, int string)
+{
+  return string > m->r->plan.full ? (int) m->d->fifth_start_fret + 1 : 1;
+}
+
+/* One step of Gauss and Newton towards the least sum of squares: place and slope of a straight bridge. */
+static void
+improve (const RwModel *m, double *place, double *slope)
+{
+  const RwPlan *plan = &m->r->plan;
+  double a11 = 0, a12 = 0, a22 = 0, b1 = 0, b2 = 0;
+
+  for (int i = 1; i <= plan->strings; i++)
+    for (int n = first_fret (m, i); n <= plan->last; n++)
+      {
+        double arm = -plan->bridge_y[i], set_back = *place + *slope * arm;
+        double here = rw_pitch_error (m, i, n, set_back);
+        double rate = (rw_pitch_error (m, i, n, set_back + 0.01) - here) / 0.01;
+
+        a11 += rate * rate;
+        a12 += rate * rate * arm;
+        a22 += rate * rate * arm * arm;
+        b1 -= rate * here;
+        b2 -= rate * here * arm;
+      }
+  double det = a11 * a22 - a12 * a12;
+  *place += (b1 * a22 - b2 * a12) / det;
+  *slope += (b2 * a11 - b1 * a12) / det;
+}
+
+static void
+straight_bridge (RwModel *m)
+{
+  double place = 0, slope = 0;
+
+  for (int i = 0; i < 3; i++)
+    improve (m, &place, &slope);
+  rw_settle (m, RW_BRIDGE_BEST_OFFSET, place);
+  rw_settle (m, RW_BRIDGE_BEST_ANGLE, atan (slope) / RW_RAD);
+}
+
+void
+rw_model_pitch (RwModel *m)
+{
+  const RwPlan *plan = &m->r->plan;
+
+  if (m->r->side.outcome != RW_SIDE_SOLVED)
+    return;
+  for (int i = 1; i <= plan->strings; i++)
+    {
+      String s = { m, i };
+
+      for (int n = first_fret (m, i); n <= plan->last; n++)
+        rw_settle (m, RW_SLOT2 (RW_SETUP_CENTS, i, n), rw_pitch_error (m, i, n, 0));
+      if (first_fret (m, i) <= 12)
+        rw_settle (m, RW_BRIDGE_COMPENSATION + i, rw_root (error_at_12, &s, -20, 40));
+    }
+  straight_bridge (m);
+}
