@@ -2,11 +2,13 @@
 
 #include <string.h>
 
-/*   DIM (RW_FRETS_POSITION, "frets.position[n]", FRET, "neck", label, "mm", FRETBOARD, 0.1, definition)  becomes
- *   { "frets.position[n]", "neck", label, "mm", definition, 0.1, RW_STEP_FRETBOARD, RW_FRETS_POSITION, RW_SPAN_FRET },
+/*   DIM (RW_FRETS_POSITION, "frets.position[n]", FRET, "neck", label, "mm", FRETBOARD, 0.1, definition)
+ *
+ * becomes  { "frets.position[n]", "neck", label, "mm", definition, 0.1, RW_STEP_FRETBOARD,
+ *            RW_FRETS_POSITION, RW_SPAN_FRET },
  */
 const RwDim rw_dims[] = {
-#define DIM(name, id, index, part, label, unit, step, tolerance, definition)                                   \
+#define DIM(name, id, index, part, label, unit, step, tolerance, definition) \
   { id, part, label, unit, definition, tolerance, RW_STEP_##step, name, RW_SPAN_##index },
 #include "dims.def"
 #undef DIM
@@ -164,7 +166,8 @@ place_of (const RwDim *dim, const char *at)
       if (!take_index (&at, 1, RW_STRINGS_MAX, &first) || !take_index (&at, 0, RW_FRETS_MAX, &second))
         return -1;
     }
-  else if (dim->span != RW_SPAN_ONE && !take_index (&at, dim->span == RW_SPAN_FRET ? 0 : 1, dim->span - 1, &second))
+  else if (dim->span != RW_SPAN_ONE
+           && !take_index (&at, dim->span == RW_SPAN_FRET ? 0 : 1, dim->span - 1, &second))
     return -1;
   return *at == '\0' ? first * RW_SPAN_FRET + second : -1;
 }

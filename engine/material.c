@@ -72,7 +72,8 @@ const RwWood rw_woods[] = {
     N_("Published density is a range: its middle") },
   /* FS: Gb 0.65 to 0.78, S 4.0 to 7.6 and 6.6 to 10.2, modulus 15.2, 17.1 and 23.9: the lowest. */
   { "bubinga", N_("Bubinga"), FROM_BASIC (MIDDLE (0.65, 0.78)), 15.2, MIDDLE (0.00137, 0.00267),
-    MIDDLE (0.00230, 0.00365), N_("Published density and movement are ranges: their middle; the lowest of three stiffnesses") },
+    MIDDLE (0.00230, 0.00365),
+    N_("Published density and movement are ranges: their middle; the lowest of three stiffnesses") },
 };
 const int rw_woods_count = G_N_ELEMENTS (rw_woods);
 

@@ -69,35 +69,36 @@ rw_measurable_unit (const char *id)
 static gboolean
 refuse_id (Place place, const char *id, GError **error)
 {
-  if (place.param >= 0)
+  if (strcmp (id, COURSES_ID) == 0)
+    g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE,
+                 _("“%s” needs the number of the course, as in %s[1]"), id, id);
+  else if (place.param >= 0)
     g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("“%s” is chosen, not measured"), id);
   else
-    g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_UNKNOWN, _("There is no parameter and no dimension “%s”"), id);
+    g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_UNKNOWN,
+                 _("There is no parameter and no dimension “%s”"), id);
   return FALSE;
 }
 
-static gboolean
-refuse_range (const char *label, double value, double low, double high, const char *unit, GError **error)
+static const char *
+in_own_language (const char *english)
 {
-  g_autofree char *shown = rw_number_with_unit (value, unit, RW_STYLE_FILE);
-  g_autofree char *from = rw_number_in_style (low, unit, RW_STYLE_FILE);
-  g_autofree char *to = rw_number_with_unit (high, unit, RW_STYLE_FILE);
-
-  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is outside %s to %s"), label, shown, from, to);
-  return FALSE;
+  return _(english);
 }
 
 static gboolean
 accepts (Place place, double value, GError **error)
 {
-  if (place.course >= 0 && !(value >= RW_COURSE_MIN && value <= RW_COURSE_MAX))
-    return refuse_range (_(rw_param (RW_P_rim_course_thickness)->label), value, RW_COURSE_MIN, RW_COURSE_MAX,
-                         unit_of (place), error);
-  if (place.param >= 0 && !rw_param_accepts (rw_param ((RwParamId) place.param), value, RW_STYLE_FILE, error))
-    return FALSE;
-  if (place.slot >= 0 && !(fabs (value) <= VALUE_MAX))
-    return refuse_range (_(rw_slot_dim ((RwSlot) place.slot)->label), value, -VALUE_MAX, VALUE_MAX, unit_of (place), error);
-  return TRUE;
+  const RwStyle    style = RW_STYLE_FILE;
+  const RwRange    anything = { -VALUE_MAX, VALUE_MAX, unit_of (place) };
+  g_autofree char *label = NULL;
+
+  if (place.course >= 0)
+    return rw_range_accepts (&rw_course_range, value, style, _(rw_param (RW_P_rim_course_thickness)->label), error);
+  if (place.param >= 0)
+    return rw_param_accepts (rw_param ((RwParamId) place.param), value, style, error);
+  label = rw_slot_label_in ((RwSlot) place.slot, in_own_language);
+  return rw_range_accepts (&anything, value, style, label, error);
 }
 
 /* Where an id is both a parameter and a dimension it is one value. */

@@ -56,7 +56,8 @@ rw_note_frequency (const char *note, double a4)
   double hertz;
 
   if (read_note (note, &read))
-    return a4 * exp2 ((12 * read.octave + above_c[read.letter - 'A'] + read.shift - SEMITONES_C0_TO_A4) / 12.0);
+    return a4
+           * exp2 ((12 * read.octave + above_c[read.letter - 'A'] + read.shift - SEMITONES_C0_TO_A4) / 12.0);
   if (!g_ascii_isdigit (note[0]) || strpbrk (note, "xX") != NULL)
     return NAN;
   hertz = g_ascii_strtod (note, &end);

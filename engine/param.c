@@ -42,20 +42,16 @@ rw_design_get (const RwDesign *design, RwParamId id)
 gboolean
 rw_param_accepts (const RwParam *param, double value, RwStyle style, GError **error)
 {
-  g_autofree char *shown = NULL, *low = NULL, *high = NULL;
+  const RwRange    range = { param->min, param->max, param->unit };
+  g_autofree char *shown = NULL;
 
-  if (value >= param->min && value <= param->max)
-    {
-      if (param->kind != RW_KIND_COUNT || value == floor (value))
-        return TRUE;
-      shown = rw_number_in_style (value, param->unit, style);
-      g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is not a whole number"), _(param->label), shown);
-      return FALSE;
-    }
-  shown = rw_number_with_unit (value, param->unit, style);
-  low = rw_number_in_style (param->min, param->unit, style);
-  high = rw_number_with_unit (param->max, param->unit, style);
-  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is outside %s to %s"), _(param->label), shown, low, high);
+  if (!rw_range_accepts (&range, value, style, _(param->label), error))
+    return FALSE;
+  if (param->kind != RW_KIND_COUNT || value == floor (value))
+    return TRUE;
+  shown = rw_number_in_style (value, param->unit, style);
+  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is not a whole number"), _(param->label),
+               shown);
   return FALSE;
 }
 
@@ -155,5 +151,6 @@ rw_design_copy (RwDesign *to, const RwDesign *from, RwParamId id)
 {
   const RwParam *param = rw_param (id);
 
-  memcpy (G_STRUCT_MEMBER_P (to, param->offset), G_STRUCT_MEMBER_P (from, param->offset), size_of_kind (param->kind));
+  memcpy (G_STRUCT_MEMBER_P (to, param->offset), G_STRUCT_MEMBER_P (from, param->offset),
+          size_of_kind (param->kind));
 }

@@ -38,9 +38,9 @@ static const char group_labels[512][32] = {
  *   [RW_P_build_handed] = { "build.handed", group_labels[17], ..., RW_KIND_CHOICE, offsetof (...) },   */
 static const RwParam table[RW_PARAM_COUNT] = {
 #define GROUP(label)
-#define PARAM(type, field, id, kind, unit, initial, min, max, step, options, label, meaning)                  \
-  [RW_P_##field] = { id,      group_labels[in_##field / ROOM], label, meaning, unit, initial,                 \
-                     options, min, max, step, RW_KIND_##kind, offsetof (RwDesign, field) },
+#define PARAM(type, field, id, kind, unit, initial, min, max, step, options, label, meaning) \
+  [RW_P_##field] = { id, group_labels[in_##field / ROOM], label, meaning, unit, initial, options, \
+                     min, max, step, RW_KIND_##kind, offsetof (RwDesign, field) },
 #include "params.def"
 #undef PARAM
 #undef GROUP

@@ -9,6 +9,8 @@
 /* An inch value closer than this to a sixty-fourth is that fraction: what six digits can tell. */
 #define FRACTION_CLOSE 0.00005
 
+const RwRange rw_course_range = { RW_COURSE_MIN, RW_COURSE_MAX, "mm" };
+
 char *
 rw_number_in_style (double value, const char *unit, RwStyle style)
 {
@@ -40,7 +42,27 @@ rw_number_with_unit (double value, const char *unit, RwStyle style)
 }
 
 gboolean
-rw_number_read (const char *text, const char *unit, RwStyle style, const char *label, double *value, GError **error)
+rw_range_accepts (const RwRange *range, double value, RwStyle style, const char *label, GError **error)
+{
+  g_autofree char *shown = NULL, *low = NULL, *high = NULL;
+
+  if (value >= range->min && value <= range->max)
+    return TRUE;
+  shown = rw_number_with_unit (value, range->unit, style);
+  low = rw_number_in_style (range->min, range->unit, style);
+  high = rw_number_with_unit (range->max, range->unit, style);
+  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is outside %s to %s"), label, shown, low,
+               high);
+  return FALSE;
+}
+
+gboolean
+rw_number_read (const char *text,
+                const char *unit,
+                RwStyle     style,
+                const char *label,
+                double     *value,
+                GError    **error)
 {
   const char        *bare = style.units != RW_UNITS_MM && strcmp (unit, "mm") == 0 ? "in" : NULL;
   g_autoptr (GError) reason = NULL;
@@ -60,13 +82,15 @@ rw_items_read (const char *text, const char *label, int min, int max, GError **e
   if (!g_utf8_validate (text, -1, NULL))
     g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("%s: the text is not UTF-8"), label);
   else if (count < min || count > max)
-    g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %d items, but %d to %d are wanted"), label, count, min, max);
+    g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %d items, but %d to %d are wanted"),
+                 label, count, min, max);
   else
     {
       for (int i = 0; i < count; i++)
         if (*g_strstrip (items[i]) == '\0')
           {
-            g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("%s: item %d is empty"), label, i + 1);
+            g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("%s: item %d is empty"), label,
+                         i + 1);
             return NULL;
           }
       return g_steal_pointer (&items);
@@ -74,29 +98,26 @@ rw_items_read (const char *text, const char *label, int min, int max, GError **e
   return NULL;
 }
 
-/* Tables of materials, all begun by the id; threads have no label. */
-static const char *
-material_id (RwKind kind, int row)
+typedef struct
 {
-  if (kind == RW_KIND_METAL)
-    return rw_metals[row].id;
-  return kind == RW_KIND_THREAD ? rw_threads[row].id : rw_woods[row].id;
-}
+  const char *id, *label;
+} Names;
 
-static const char *
-material_label (RwKind kind, int row)
+/* What a row of the kind's table is called; NULL beyond its end.  Threads go by their id alone. */
+static Names
+names_of (RwKind kind, int row)
 {
-  if (kind == RW_KIND_METAL)
-    return rw_metals[row].label;
-  return kind == RW_KIND_THREAD ? rw_threads[row].id : rw_woods[row].label;
-}
+  const Names none = { NULL, NULL };
 
-static int
-material_count (RwKind kind)
-{
-  if (kind == RW_KIND_METAL)
-    return rw_metals_count;
-  return kind == RW_KIND_THREAD ? rw_threads_count : rw_woods_count;
+  switch (kind)
+    {
+    case RW_KIND_WOOD:
+      return row < rw_woods_count ? (Names){ rw_woods[row].id, rw_woods[row].label } : none;
+    case RW_KIND_METAL:
+      return row < rw_metals_count ? (Names){ rw_metals[row].id, rw_metals[row].label } : none;
+    default:
+      return row < rw_threads_count ? (Names){ rw_threads[row].id, rw_threads[row].id } : none;
+    }
 }
 
 /* The row by its id, or by its label as people write it. */
@@ -104,9 +125,10 @@ static gboolean
 read_material (const char *text, RwKind kind, const char *label, int *row, GError **error)
 {
   g_autofree char *word = g_strstrip (g_strdup (text));
+  Names            names;
 
-  for (int i = 0; i < material_count (kind); i++)
-    if (strcmp (material_id (kind, i), word) == 0 || g_ascii_strcasecmp (material_label (kind, i), word) == 0)
+  for (int i = 0; (names = names_of (kind, i)).id != NULL; i++)
+    if (strcmp (names.id, word) == 0 || g_ascii_strcasecmp (names.label, word) == 0)
       {
         *row = i;
         return TRUE;
@@ -133,7 +155,8 @@ read_choice (const RwParam *param, const char *text, int *place, GError **error)
         return TRUE;
       }
   all = g_strjoinv (", ", options);
-  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("%s: “%s” is none of %s"), _(param->label), word, all);
+  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("%s: “%s” is none of %s"), _(param->label),
+               word, all);
   return FALSE;
 }
 
@@ -144,25 +167,16 @@ read_lengths (const RwParam *param, const char *text, RwStyle style, RwLengthLis
   g_auto (GStrv) items = rw_items_read (text, label, 1, RW_COURSES_MAX, error);
   RwLengthList   read = { 0 };
 
-  for (; items != NULL && items[read.count] != NULL; read.count++)
-    {
-      double value;
-
-      if (!rw_number_read (items[read.count], param->unit, style, label, &value, error))
-        return FALSE;
-      if (!(value >= RW_COURSE_MIN && value <= RW_COURSE_MAX))
-        {
-          g_autofree char *shown = rw_number_with_unit (value, param->unit, style);
-          g_autofree char *low = rw_number_in_style (RW_COURSE_MIN, param->unit, style);
-          g_autofree char *high = rw_number_with_unit (RW_COURSE_MAX, param->unit, style);
-
-          g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is outside %s to %s"), label, shown, low, high);
-          return FALSE;
-        }
-      read.at[read.count] = value;
-    }
   if (items == NULL)
     return FALSE;
+  for (; items[read.count] != NULL; read.count++)
+    {
+      double *value = &read.at[read.count];
+
+      if (!rw_number_read (items[read.count], param->unit, style, label, value, error)
+          || !rw_range_accepts (&rw_course_range, *value, style, label, error))
+        return FALSE;
+    }
   *list = read;
   return TRUE;
 }
@@ -202,7 +216,8 @@ rw_design_read (RwDesign *design, RwParamId id, const char *text, RwStyle style,
 
   if (!g_utf8_validate (text, -1, NULL))
     {
-      g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("%s: the text is not UTF-8"), _(param->label));
+      g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("%s: the text is not UTF-8"),
+                   _(param->label));
       return FALSE;
     }
   switch (param->kind)
@@ -271,7 +286,7 @@ rw_design_write (const RwDesign *design, RwParamId id, RwStyle style)
     case RW_KIND_WOOD:
     case RW_KIND_METAL:
     case RW_KIND_THREAD:
-      return g_strdup (material_id (param->kind, *(const int *) member));
+      return g_strdup (names_of (param->kind, *(const int *) member).id);
     case RW_KIND_LENGTH_LIST:
       return write_lengths (member, param->unit, style);
     case RW_KIND_WOOD_LIST:

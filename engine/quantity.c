@@ -37,8 +37,8 @@ G_DEFINE_QUARK (rw-quantity-error-quark, rw_quantity_error)
 /* The signs that stand for an operator besides the one on the keyboard. */
 static const struct
 {
-  const char *sign;
-  char        operator;
+  const char *text;
+  char        sign;
 } operators[] = {
   { "+", '+' }, { "-", '-' }, { "−", '-' }, { "*", '*' }, { "×", '*' }, { "·", '*' },
   { "/", '/' }, { "÷", '/' }, { "∕", '/' }, { "⁄", '/' },
@@ -78,21 +78,25 @@ fail_without_number (Reader *reader)
 {
   if (*reader->at != '\0')
     return fail (reader, RW_QUANTITY_ERROR_SYNTAX, _("“%s” is not a number"), reader->at);
-  g_set_error_literal (reader->error, RW_QUANTITY_ERROR, RW_QUANTITY_ERROR_SYNTAX, _("A number is missing at the end"));
+  g_set_error_literal (reader->error, RW_QUANTITY_ERROR, RW_QUANTITY_ERROR_SYNTAX,
+                       _("A number is missing at the end"));
   return FALSE;
 }
 
 static gboolean
 check_finite (Reader *reader, double number, const char *from)
 {
-  return isfinite (number) || fail (reader, RW_QUANTITY_ERROR_VALUE, _("“%s” leads to a number that is too large"), from);
+  return isfinite (number)
+         || fail (reader, RW_QUANTITY_ERROR_VALUE, _("“%s” leads to a number that is too large"), from);
 }
 
-static void
+/* Returns the place that it moves on to. */
+static const char *
 skip_blanks (Reader *reader)
 {
   while (g_unichar_isspace (g_utf8_get_char (reader->at)))
     reader->at = g_utf8_next_char (reader->at);
+  return reader->at;
 }
 
 /* Takes one of the given operators, or returns 0. */
@@ -101,10 +105,10 @@ take_operator (Reader *reader, const char *wanted)
 {
   skip_blanks (reader);
   for (guint i = 0; i < G_N_ELEMENTS (operators); i++)
-    if (strchr (wanted, operators[i].operator) != NULL && g_str_has_prefix (reader->at, operators[i].sign))
+    if (strchr (wanted, operators[i].sign) != NULL && g_str_has_prefix (reader->at, operators[i].text))
       {
-        reader->at += strlen (operators[i].sign);
-        return operators[i].operator;
+        reader->at += strlen (operators[i].text);
+        return operators[i].sign;
       }
   return 0;
 }
@@ -184,8 +188,8 @@ read_number (Reader *reader, double *number)
   if (end == start)
     return take_vulgar (reader, number) || fail_without_number (reader);
   if (*end == '.' || *end == ',')
-    return fail (reader, RW_QUANTITY_ERROR_SYNTAX, _("“%s” has a decimal mark too many, or one that is not used here"),
-                 start);
+    return fail (reader, RW_QUANTITY_ERROR_SYNTAX,
+                 _("“%s” has a decimal mark too many, or one that is not used here"), start);
   g_strdelimit (digits, ",", '.');
   *number = g_ascii_strtod (digits, NULL);
   reader->at = end;
@@ -204,16 +208,15 @@ read_number (Reader *reader, double *number)
 static gboolean
 read_unit (Reader *reader, const RwUnit **unit)
 {
-  size_t length, other_length;
+  size_t length;
 
-  skip_blanks (reader);
-  *unit = rw_unit_match (reader->at, reader->target, &length);
+  *unit = rw_unit_match (skip_blanks (reader), reader->target, &length);
   if (*unit != NULL)
     {
       reader->at += length;
       return TRUE;
     }
-  if (rw_unit_match (reader->at, NULL, &other_length) != NULL)
+  if (rw_unit_match (reader->at, NULL, &length) != NULL)
     return fail (reader, RW_QUANTITY_ERROR_UNIT, _("“%s” measures something else"), reader->at);
   if (g_unichar_isalpha (g_utf8_get_char (reader->at)))
     return fail (reader, RW_QUANTITY_ERROR_UNIT, _("“%s” is no unit known here"), reader->at);
@@ -224,12 +227,10 @@ read_unit (Reader *reader, const RwUnit **unit)
 static gboolean
 read_inches (Reader *reader, Value *value)
 {
-  const char   *start;
+  const char   *start = skip_blanks (reader);
   const RwUnit *unit = NULL;
   double        inches;
 
-  skip_blanks (reader);
-  start = reader->at;
   if (!take_fraction (reader, &inches))
     {
       if (!g_ascii_isdigit (*start))
@@ -257,8 +258,7 @@ read_parenthesis (Reader *reader, Value *value)
   reader->at++;
   if (!read_sum (reader, value))
     return FALSE;
-  skip_blanks (reader);
-  if (*reader->at != ')')
+  if (*skip_blanks (reader) != ')')
     return fail (reader, RW_QUANTITY_ERROR_SYNTAX, _("“%s” is not closed"), start);
   reader->at++;
   reader->depth--;
@@ -270,11 +270,9 @@ static gboolean
 read_factor (Reader *reader, Value *value)
 {
   gboolean      negative = take_operator (reader, "+-") == '-';
-  const char   *start;
+  const char   *start = skip_blanks (reader);
   const RwUnit *unit;
 
-  skip_blanks (reader);
-  start = reader->at;
   *value = (Value){ 0, NULL, FALSE };
   if (*start == '(' ? !read_parenthesis (reader, value) : !read_number (reader, &value->number))
     return FALSE;
@@ -296,7 +294,8 @@ static gboolean
 can_reckon (Reader *reader, const Value *value, const char *from)
 {
   return value->unit == NULL || value->unit->offset == 0
-         || fail (reader, RW_QUANTITY_ERROR_UNIT, _("“%s” must stand alone: such degrees can’t be reckoned with"), from);
+         || fail (reader, RW_QUANTITY_ERROR_UNIT,
+                  _("“%s” must stand alone: such degrees can’t be reckoned with"), from);
 }
 
 /* A product has at most one unit.  In "5/8 in" it belongs to the whole fraction. */
@@ -304,24 +303,24 @@ static gboolean
 read_term (Reader *reader, Value *value)
 {
   const char *start = reader->at;
-  char        operator;
+  char        sign;
 
   if (!read_factor (reader, value))
     return FALSE;
-  while ((operator = take_operator (reader, "*/")) != 0)
+  while ((sign = take_operator (reader, "*/")) != 0)
     {
-      const char *from = (skip_blanks (reader), reader->at);
+      const char *from = skip_blanks (reader);
       Value       factor;
 
       if (!read_factor (reader, &factor) || !can_reckon (reader, value, start)
           || !can_reckon (reader, &factor, from))
         return FALSE;
-      if (factor.unit != NULL && (value->unit != NULL || (operator == '/' && factor.closed)))
+      if (factor.unit != NULL && (value->unit != NULL || (sign == '/' && factor.closed)))
         return fail (reader, RW_QUANTITY_ERROR_UNIT,
-                     operator == '*' ? _("“%s” multiplies a unit by a unit") : _("“%s” divides by a unit"), from);
-      if (operator == '/' && factor.number == 0)
+                     sign == '*' ? _("“%s” multiplies a unit by a unit") : _("“%s” divides by a unit"), from);
+      if (sign == '/' && factor.number == 0)
         return fail (reader, RW_QUANTITY_ERROR_VALUE, _("“%s” divides by zero"), from);
-      value->number = operator == '*' ? value->number * factor.number : value->number / factor.number;
+      value->number = sign == '*' ? value->number * factor.number : value->number / factor.number;
       if (factor.unit != NULL)
         value->unit = factor.unit;
       if (!check_finite (reader, value->number, start))
@@ -351,18 +350,19 @@ static gboolean
 read_sum (Reader *reader, Value *value)
 {
   const char *start = reader->at;
-  char        operator;
+  char        sign;
 
   if (!read_term (reader, value))
     return FALSE;
-  while ((operator = take_operator (reader, "+-")) != 0)
+  while ((sign = take_operator (reader, "+-")) != 0)
     {
-      const char *from = (skip_blanks (reader), reader->at);
+      const char *from = skip_blanks (reader);
       Value       term;
 
-      if (!read_term (reader, &term) || !can_reckon (reader, value, start) || !can_reckon (reader, &term, from))
+      if (!read_term (reader, &term) || !can_reckon (reader, value, start)
+          || !can_reckon (reader, &term, from))
         return FALSE;
-      if (operator == '-')
+      if (sign == '-')
         term.number = -term.number;
       add (reader, value, term);
       if (!check_finite (reader, value->number, start))
@@ -376,8 +376,8 @@ read_all (Reader *reader, Value *value)
 {
   if (!read_sum (reader, value))
     return FALSE;
-  skip_blanks (reader);
-  return *reader->at == '\0' || fail (reader, RW_QUANTITY_ERROR_SYNTAX, _("“%s” is not expected here"), reader->at);
+  return *skip_blanks (reader) == '\0'
+         || fail (reader, RW_QUANTITY_ERROR_SYNTAX, _("“%s” is not expected here"), reader->at);
 }
 
 gboolean
@@ -405,7 +405,8 @@ rw_quantity_read (const char  *text,
     read.unit = reader.bare;
   result = read.number;
   if (read.unit != target)
-    result = result * (read.unit->factor / target->factor) + (read.unit->offset - target->offset) / target->factor;
+    result = result * (read.unit->factor / target->factor)
+             + (read.unit->offset - target->offset) / target->factor;
   if (!check_finite (&reader, result, text))
     return FALSE;
   *value = result + 0.0; /* -0 is 0 */

@@ -50,7 +50,8 @@ write_fraction (double inches)
     return g_strdup_printf ("%s%" G_GINT64_FORMAT, sign, whole);
   if (whole == 0)
     return g_strdup_printf ("%s%" G_GINT64_FORMAT "/%" G_GINT64_FORMAT, sign, above, below);
-  return g_strdup_printf ("%s%" G_GINT64_FORMAT " %" G_GINT64_FORMAT "/%" G_GINT64_FORMAT, sign, whole, above, below);
+  return g_strdup_printf ("%s%" G_GINT64_FORMAT " %" G_GINT64_FORMAT "/%" G_GINT64_FORMAT, sign, whole, above,
+                          below);
 }
 
 char *

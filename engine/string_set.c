@@ -7,22 +7,16 @@
 #include "note.h"
 #include "unit.h"
 
+/* Two at full length, from which the spacing at the nut comes, and the one that may be short. */
 #define STRINGS_MIN 3
-#define FULL_LENGTH_MIN 2
 
-typedef struct
-{
-  double      min, max;
-  const char *unit;
-} Range;
+static const RwRange outer_range = { 0.1, 3, "mm" };
+static const RwRange core_range = { 0.05, 3, "mm" };
+static const RwRange wrap_range = { 500, 23000, "kg/m3" }; /* nylon to gold */
+static const RwRange mass_range = { 0.00001, 0.05, "kg/m" };
+static const RwRange hertz_range = { 20, 2000, "Hz" };
 
-static const Range outer_range = { 0.1, 3, "mm" };
-static const Range core_range = { 0.05, 3, "mm" };
-static const Range wrap_range = { 500, 23000, "kg/m3" }; /* nylon to gold */
-static const Range mass_range = { 0.00001, 0.05, "kg/m" };
-static const Range hertz_range = { 20, 2000, "Hz" };
-
-/* One string being read: its words, and the one to read next. */
+/* One string being read: its words, of which there is at least one, and the one to read next. */
 typedef struct
 {
   char      **words;
@@ -42,32 +36,23 @@ fail (Reader *reader, RwParamError code, const char *format, const char *word)
 }
 
 static gboolean
-read_in_range (Reader *reader, const char *text, const Range *range, double *value)
+read_in_range (Reader *reader, const char *text, const RwRange *range, double *value)
 {
-  g_autofree char *shown = NULL, *low = NULL, *high = NULL;
-
-  if (!rw_number_read (text, range->unit, reader->style, reader->label, value, reader->error))
-    return FALSE;
-  if (*value >= range->min && *value <= range->max)
-    return TRUE;
-  shown = rw_number_with_unit (*value, range->unit, reader->style);
-  low = rw_number_in_style (range->min, range->unit, reader->style);
-  high = rw_number_with_unit (range->max, range->unit, reader->style);
-  g_set_error (reader->error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is outside %s to %s"), reader->label,
-               shown, low, high);
-  return FALSE;
+  return rw_number_read (text, range->unit, reader->style, reader->label, value, reader->error)
+         && rw_range_accepts (range, *value, reader->style, reader->label, reader->error);
 }
 
 /* A length in one word, or in two: "0.254", "0.010in", "0.010 in". */
 static gboolean
-read_length (Reader *reader, const Range *range, double *value)
+read_length (Reader *reader, const RwRange *range, double *value)
 {
   const char      *word = reader->words[reader->at];
   g_autofree char *both = NULL;
   size_t           length;
 
   if (word == NULL)
-    return fail (reader, RW_PARAM_ERROR_VALUE, _("a diameter is missing after “%s”"), reader->words[reader->at - 1]);
+    return fail (reader, RW_PARAM_ERROR_VALUE, _("a diameter is missing after “%s”"),
+                 reader->words[reader->at - 1]);
   reader->at++;
   if (reader->words[reader->at] != NULL
       && rw_unit_match (reader->words[reader->at], rw_unit_find ("mm"), &length) != NULL
@@ -80,18 +65,17 @@ static gboolean
 read_note (Reader *reader, RwString *string)
 {
   const char      *word = reader->words[reader->at++];
-  g_autofree char *name = word != NULL ? rw_note_name (word) : NULL;
+  g_autofree char *name = rw_note_name (word);
   double           hertz;
 
-  if (word == NULL)
-    return fail (reader, RW_PARAM_ERROR_VALUE, _("the %s is missing"), _("note"));
   if (name != NULL)
     {
       g_strlcpy (string->note, name, sizeof string->note);
       return TRUE;
     }
   if (!g_ascii_isdigit (word[0]))
-    return fail (reader, RW_PARAM_ERROR_VALUE, _("“%s” is no note like D4, F#3 or Bb3, and no frequency"), word);
+    return fail (reader, RW_PARAM_ERROR_VALUE, _("“%s” is no note like D4, F#3 or Bb3, and no frequency"),
+                 word);
   if (!read_in_range (reader, word, &hertz_range, &hertz))
     return FALSE;
   g_ascii_formatd (string->note, sizeof string->note, "%.9g", hertz);
@@ -109,13 +93,15 @@ read_winding (Reader *reader, RwString *string)
       return TRUE;
     }
   if (g_strcmp0 (word, "w") != 0)
-    return fail (reader, RW_PARAM_ERROR_VALUE, _("after the diameter comes p for plain or w and the core, not “%s”"),
+    return fail (reader, RW_PARAM_ERROR_VALUE,
+                 _("after the diameter comes p for plain or w and the core, not “%s”"),
                  word != NULL ? word : "");
   reader->at++;
   if (!read_length (reader, &core_range, &string->core_mm))
     return FALSE;
   if (string->core_mm >= string->outer_mm)
-    return fail (reader, RW_PARAM_ERROR_RANGE, _("the core of “%s” is as thick as the string"), string->note);
+    return fail (reader, RW_PARAM_ERROR_RANGE, _("the core of “%s” is as thick as the string"),
+                 string->note);
   return TRUE;
 }
 
@@ -166,21 +152,15 @@ read_string (RwString *string, const char *text, RwStyle style, const char *labe
 }
 
 static gboolean
-check_lengths (const RwStringSet *set, const char *label, GError **error)
+check_short (const RwStringSet *set, const char *label, GError **error)
 {
-  int full = 0;
-
-  for (int i = 0; i < set->count; i++)
-    {
-      full += !set->at[i].is_short;
-      if (set->at[i].is_short && i < set->count - 1)
-        {
-          g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("%s: string %d is short, but only the last may be"),
-                       label, i + 1);
-          return FALSE;
-        }
-    }
-  g_return_val_if_fail (full >= FULL_LENGTH_MIN, FALSE); /* of three strings, only the last is short */
+  for (int i = 0; i < set->count - 1; i++)
+    if (set->at[i].is_short)
+      {
+        g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE,
+                     _("%s: string %d is short, but only the last may be"), label, i + 1);
+        return FALSE;
+      }
   return TRUE;
 }
 
@@ -200,7 +180,7 @@ rw_string_set_read (RwStringSet *set, const char *text, RwStyle style, const cha
       if (!read_string (&read.at[read.count], items[read.count], style, which, error))
         return FALSE;
     }
-  if (!check_lengths (&read, label, error))
+  if (!check_short (&read, label, error))
     return FALSE;
   memcpy (set, &read, sizeof read);
   return TRUE;
