@@ -3,34 +3,25 @@
  * {
  *   "rimwright": 1,
  *   "name": "...",
- *   "parameters": { "scale.length": 650, "build.handed": "right", "rim.course_thickness": [ 20, 24, 24 ], ... },
+ *   "parameters": { "build.handed": "right", "rim.course_thickness": [ 20, 24, 24 ], ... },
  *   "measured": [ { "id": "rim.outer_diameter", "readings": [ 279.2 ], "date": "2026-05-04", "note": "" } ],
  *   "notes": "..."
  * }
  *
  * One value a line, keys in the order of the tables, numbers with the shortest digits that read back to the
- * same double, lengths in mm.  A parameter that the file does not name has its default.  Members that this
- * version does not know are kept and written back.
+ * same double, lengths in mm.  A parameter that the file does not name has its default.
+ *
+ * What this version does not know is kept and written back after what it knows, by name: members of the
+ * file, parameters, measured entries, and members of those.  RwProject.unknown holds each as JSON text under
+ * its path: "/NAME", "/parameters/NAME", "/measured/ID", "/measured/ID/NAME", with "~" and "/" in names
+ * written "~0" and "~1" as in a JSON pointer (RFC 6901).
  */
 #pragma once
 
+#include "file_error.h"
 #include "project.h"
 
-#include <gio/gio.h>
-
 #define RW_FILE_VERSION 1
-
-#define RW_FILE_ERROR (rw_file_error_quark ())
-GQuark rw_file_error_quark (void);
-
-typedef enum
-{
-  RW_FILE_ERROR_DAMAGED, /* not JSON, or JSON that is no project */
-  RW_FILE_ERROR_TOO_NEW, /* a version after RW_FILE_VERSION */
-  RW_FILE_ERROR_TOO_BIG, /* over the limits of json_scan.h */
-  RW_FILE_ERROR_VALUE,   /* a value that its parameter can't have */
-  RW_FILE_ERROR_ACCESS,  /* can't be read or written */
-} RwFileError;
 
 /* All messages are one sentence that says what and where (line and column, or the id). */
 RwProject *rw_project_from_text (const char *text, gssize length, GError **error);
