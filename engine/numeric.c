@@ -63,6 +63,7 @@ rw_root (double (*f) (double x, void *data), void *data, double a, double b)
         return NAN;
       if (fx == 0)
         return x;
+      double moved = fabs (x - b);
       if ((fx > 0) != (fb > 0))
         {
           a = b;
@@ -70,10 +71,10 @@ rw_root (double (*f) (double x, void *data), void *data, double a, double b)
         }
       else
         fa *= 0.5;
-      if (fabs (x - b) < 1e-14 * (1 + fabs (x)) || fabs (b - a) < 1e-14 * (1 + fabs (x)))
-        return x;
       b = x;
       fb = fx;
+      if (MIN (moved, fabs (b - a)) < 1e-14 * (1 + fabs (x)))
+        return x;
     }
   return b;
 }
