@@ -1,0 +1,110 @@
+#include "check.h"
+
+/* Strings that have a post on the headstock come first: all full-length ones, and a short one by the
+ * tunnel. */
+static int
+post_count (const RwCheck *check)
+{
+  const RwPlan *plan = &check->result->plan;
+
+  return isfinite (check->at[RW_HEADSTOCK_POST_X + plan->strings]) ? plan->strings : plan->full;
+}
+
+static void
+check_posts_apart (RwCheck *check)
+{
+  const double *x = &check->at[RW_HEADSTOCK_POST_X], *y = &check->at[RW_HEADSTOCK_POST_Y];
+  double button = check->used->headstock_button, least = G_MAXDOUBLE;
+  int one = 1, other = 2;
+
+  for (int i = 1; i <= post_count (check); i++)
+    for (int j = i + 1; j <= post_count (check); j++)
+      if (hypot (x[i] - x[j], y[i] - y[j]) < least)
+        {
+          least = hypot (x[i] - x[j], y[i] - y[j]);
+          one = i;
+          other = j;
+        }
+  rw_check_add (check, rw_check_low (least, button, button + RW_BUTTON_ROOM, RW_NEVER),
+                "headstock.posts_collide",
+                "headstock.post_pitch headstock.post_across_last headstock.button headstock.post_y[{4}]",
+                N_("The posts of strings {3} and {4} stand {1 mm} apart and the tuners' housings are {2 mm} "
+                   "across; {5 mm} between housings is the least. Set the posts farther apart."),
+                least, button, one, other, RW_BUTTON_ROOM);
+}
+
+static void
+check_post_edges (RwCheck *check)
+{
+  const RwDesign *used = check->used;
+  double least = G_MAXDOUBLE, want = fmax (RW_LEAST_POST_EDGE, used->headstock_button / 2.0 + RW_BUTTON_ROOM);
+  int worst = 1;
+
+  for (int i = 1; i <= post_count (check); i++)
+    {
+      double side = used->headstock_width / 2.0 - fabs (check->at[RW_HEADSTOCK_POST_Y + i]);
+      double edge = fmin (side, used->headstock_length - check->at[RW_HEADSTOCK_POST_X + i]);
+
+      if (edge < least)
+        {
+          least = edge;
+          worst = i;
+        }
+    }
+  rw_check_add (check, rw_check_low (least, used->headstock_post_hole / 2.0, want, RW_NEVER),
+                "headstock.post_at_edge", "headstock.width headstock.length headstock.post_y[{2}]",
+                N_("The post of string {2} stands {1 mm} from the headstock's edge; {3 mm} is wanted for "
+                   "the wood and for the tuner's housing. Make the headstock wider or longer, or bring the "
+                   "posts in."),
+                least, worst, want);
+}
+
+static void
+check_bends (RwCheck *check)
+{
+  double most = 0.0;
+  int worst = 1;
+
+  for (int i = 1; i <= check->result->plan.full; i++)
+    if (check->at[RW_HEADSTOCK_BEND + i] > most)
+      {
+        most = check->at[RW_HEADSTOCK_BEND + i];
+        worst = i;
+      }
+  rw_check_add (check, rw_check_high (most, RW_NEVER, RW_MOST_BEND, RW_NEVER),
+                "headstock.bend", "headstock.post_first headstock.post_across_first headstock.bend[{2}]",
+                N_("String {2} bends sideways by {1 deg} behind the nut; over {3 deg} it binds in its slot "
+                   "and breaks early. Set the posts farther from the nut, or nearer together across."),
+                most, worst, RW_MOST_BEND);
+}
+
+static void
+check_shape (RwCheck *check)
+{
+  const RwDesign *used = check->used;
+  double wide = used->headstock_width, wood = used->headstock_thickness - used->headstock_overlay;
+
+  rw_check_add (check, rw_check_high (wide, RW_NEVER, RW_NEVER, RW_WIDE_BLANK),
+                "headstock.ears", "headstock.width neck.blank_width",
+                N_("A headstock {1 mm} wide is more than the {2 mm} that neck blanks are commonly cut from. "
+                   "Glue ears of {3 mm} on each side, with the allowance for cleaning up."),
+                wide, RW_WIDE_BLANK, (wide - RW_WIDE_BLANK + used->neck_blank_allowance) / 2.0);
+  rw_check_add (check, rw_check_low (wood, 0.0, RW_NEVER, RW_NEVER),
+                "headstock.all_overlay", "headstock.overlay headstock.thickness",
+                N_("An overlay of {1 mm} is more than the whole headstock of {2 mm}."),
+                used->headstock_overlay, used->headstock_thickness);
+  rw_check_add (check, rw_check_low (used->headstock_angle, RW_NEVER, RW_LEAST_HEAD_ANGLE, RW_NEVER),
+                "headstock.angle", "headstock.angle",
+                N_("The headstock leans back by {1 deg}; under {2 deg} the strings press too little on the "
+                   "nut, and buzz or jump out. 12 to 14 degrees is common."),
+                used->headstock_angle, RW_LEAST_HEAD_ANGLE);
+}
+
+void
+rw_check_headstock (RwCheck *check)
+{
+  check_posts_apart (check);
+  check_post_edges (check);
+  check_bends (check);
+  check_shape (check);
+}
