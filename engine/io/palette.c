@@ -1,0 +1,69 @@
+#include "paint_cairo.h"
+
+/* Inks and tints.
+ *
+ * The materials are told apart by lightness before colour, so that they hold in grey print and for every
+ * kind of colour vision.  Lightness (CIE 1976 L*), light / dark:
+ *
+ *   bone 96 / 41, head 93 / 36, light wood 84 / 30, metal 74 / 25, dark wood 59 / 19; paper 98 / 12
+ *
+ * in the same order in both, as the materials themselves stand in daylight.  Chroma stays under 25 (C*ab), so
+ * that the lines speak first.  Hue says the rest: woods yellowish, metal bluish, head and bone nearly grey.
+ *
+ * Contrast (WCAG 2.1, relative luminance), where 4.5 is asked of lettering and 3 of lines that must be seen:
+ *
+ *              paper  bone  head  light wood  metal  dark wood
+ *   light ink   15.4  14.5  13.4        10.4    7.9        4.9
+ *   light pale   7.2   6.7   6.3         4.8    3.7        2.3
+ *   dark ink    13.3   5.1   6.2         7.6    9.2       11.1
+ *   dark pale    7.6   2.9   3.5         4.3    5.3        6.3
+ *
+ * Lettering is in ink and holds 4.5 everywhere.  Pale is for lines only: its lowest figures are grain and
+ * facet lines on wood, which are meant to stay behind the outlines.  The accent holds 4.5 on paper.
+ */
+
+const RwPalette rw_palette_light = {
+  .paper = { 0.984, 0.980, 0.969 },
+  .ink = { 0.114, 0.133, 0.153 },
+  .pale = { 0.306, 0.337, 0.361 },
+  .accent = { 0.769, 0.243, 0.122 },
+  .tint = {
+    [RW_TINT_PAPER] = { 0.984, 0.980, 0.969 },
+    [RW_TINT_LIGHT_WOOD] = { 0.890, 0.804, 0.678 },
+    [RW_TINT_DARK_WOOD] = { 0.671, 0.529, 0.404 },
+    [RW_TINT_METAL] = { 0.686, 0.718, 0.757 },
+    [RW_TINT_HEAD] = { 0.925, 0.922, 0.902 },
+    [RW_TINT_BONE] = { 0.973, 0.953, 0.902 },
+  },
+};
+
+const RwPalette rw_palette_dark = {
+  .paper = { 0.114, 0.125, 0.137 },
+  .ink = { 0.914, 0.910, 0.894 },
+  .pale = { 0.667, 0.698, 0.718 },
+  .accent = { 0.992, 0.588, 0.388 },
+  .tint = {
+    [RW_TINT_PAPER] = { 0.114, 0.125, 0.137 },
+    [RW_TINT_LIGHT_WOOD] = { 0.318, 0.271, 0.200 },
+    [RW_TINT_DARK_WOOD] = { 0.227, 0.169, 0.125 },
+    [RW_TINT_METAL] = { 0.204, 0.231, 0.263 },
+    [RW_TINT_HEAD] = { 0.329, 0.329, 0.314 },
+    [RW_TINT_BONE] = { 0.392, 0.380, 0.333 },
+  },
+};
+
+/* Paper brings its own white. */
+const RwPalette rw_palette_print = {
+  .paper = { 1.000, 1.000, 1.000 },
+  .ink = { 0.114, 0.133, 0.153 },
+  .pale = { 0.306, 0.337, 0.361 },
+  .accent = { 0.769, 0.243, 0.122 },
+  .tint = {
+    [RW_TINT_PAPER] = { 1.000, 1.000, 1.000 },
+    [RW_TINT_LIGHT_WOOD] = { 0.890, 0.804, 0.678 },
+    [RW_TINT_DARK_WOOD] = { 0.671, 0.529, 0.404 },
+    [RW_TINT_METAL] = { 0.686, 0.718, 0.757 },
+    [RW_TINT_HEAD] = { 0.925, 0.922, 0.902 },
+    [RW_TINT_BONE] = { 0.973, 0.953, 0.902 },
+  },
+};
