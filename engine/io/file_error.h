@@ -16,6 +16,8 @@ typedef enum
   RW_FILE_ERROR_ACCESS,  /* can't be read or written */
 } RwFileError;
 
-/* Text from outside made fit to stand in a message: in quotation marks, on one line, cut short where it is
- * long, valid UTF-8 whatever it was.  A new string. */
-char *rw_file_quote (const char *text);
+/* Text from outside made fit to stand in a message: on one line, cut short where it is long, valid UTF-8
+ * whatever it was.  quote is for names and puts them in quotation marks, sentence for messages that quote
+ * them already.  New strings. */
+char *rw_file_quote    (const char *text);
+char *rw_file_sentence (const char *text);

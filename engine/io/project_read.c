@@ -23,7 +23,9 @@ fail (GError **error, RwFileError code, const char *format, const char *what)
 static gboolean
 fail_value (GError **error, const char *id, const GError *reason)
 {
-  g_set_error (error, RW_FILE_ERROR, RW_FILE_ERROR_VALUE, "%s: %s", id, reason->message);
+  g_autofree char *sentence = rw_file_sentence (reason->message);
+
+  g_set_error (error, RW_FILE_ERROR, RW_FILE_ERROR_VALUE, "%s (%s)", sentence, id);
   return FALSE;
 }
 
