@@ -60,7 +60,7 @@ def differences(program, table, case):
         other = {key: row[word] for key, row in theirs.items() if row[word] is not None}
         for key in sorted(ours.keys() ^ other.keys()):
             found.append("%s: %s %s: only in the %s" % (name, word, key, "statement" if key in ours else "program"))
-        for key in ours.keys() & other.keys():
+        for key in sorted(ours.keys() & other.keys()):
             if not abs(ours[key] - other[key]) <= allowed(key, theirs[key]["unit"], ours[key]):
                 found.append("%s: %s %s: statement %.12g, program %.12g, %s"
                              % (name, word, key, ours[key], other[key], theirs[key]["unit"]))
