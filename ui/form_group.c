@@ -213,7 +213,7 @@ rw_form_group_refresh (RwFormGroup *self, RwChange what)
       gtk_label_set_text (GTK_LABEL (self->summary), summary);
       gtk_accessible_update_property (GTK_ACCESSIBLE (self->header), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, summary, -1);
     }
-  rw_mark_show (RW_MARK (self->mark), worst_finding (self));
+  rw_mark_show (RW_MARK (self->mark), worst_finding (self), rw_document_style (self->document));
   if (self->body != NULL && gtk_widget_get_visible (self->body))
     for (int i = 0; i < self->count; i++)
       rw_form_row_refresh (RW_FORM_ROW (self->rows[i]), what);

@@ -235,7 +235,8 @@ rw_form_row_refresh (RwFormRow *self, RwChange what)
 
   show_text (self->standing, standing.why != NULL ? _(standing.why) : NULL);
   refresh_measured (self, param);
-  rw_mark_show (RW_MARK (self->mark), rw_document_finding_for (self->document, param->id));
+  rw_mark_show (RW_MARK (self->mark), rw_document_finding_for (self->document, param->id),
+                rw_document_style (self->document));
 }
 
 void

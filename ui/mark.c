@@ -1,6 +1,5 @@
 #include "mark.h"
 
-#include <glib/gi18n.h>
 #include <math.h>
 
 #include "theme.h"
@@ -105,11 +104,14 @@ rw_mark_set (RwMark *self, RwSeverity severity)
 }
 
 void
-rw_mark_show (RwMark *self, const RwFinding *finding)
+rw_mark_show (RwMark *self, const RwFinding *finding, RwStyle style)
 {
+  g_autofree char *text = NULL;
+
   gtk_widget_set_visible (GTK_WIDGET (self), finding != NULL);
   if (finding == NULL)
     return;
   rw_mark_set (self, finding->severity);
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self), _(finding->text));
+  text = rw_finding_text (finding, style);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self), text);
 }

@@ -12,4 +12,4 @@ G_DECLARE_FINAL_TYPE (RwMark, rw_mark, RW, MARK, GtkWidget)
 GtkWidget *rw_mark_new (RwSeverity severity);
 void       rw_mark_set (RwMark *self, RwSeverity severity);
 /* Shows the mark of a finding and tells its text on hovering; NULL hides it. */
-void       rw_mark_show (RwMark *self, const RwFinding *finding);
+void       rw_mark_show (RwMark *self, const RwFinding *finding, RwStyle style);

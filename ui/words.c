@@ -119,6 +119,12 @@ rw_severity_words (RwSeverity severity)
   g_return_val_if_reached ("");
 }
 
+char *
+rw_finding_text (const RwFinding *finding, RwStyle style)
+{
+  return rw_finding_words (finding, _(finding->pattern), style);
+}
+
 /* Digits that mean something to a hand: hundredths of a millimetre and of a degree, whole N/m. */
 static int
 decimals_for (const char *unit)

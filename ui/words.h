@@ -12,6 +12,8 @@ int         rw_choice_count (const RwParam *param);
 const char *rw_part_words (const char *part);
 
 const char *rw_severity_words (RwSeverity severity); /* "Stop" */
+/* A finding in the language and the units of the window.  New. */
+char       *rw_finding_text   (const RwFinding *finding, RwStyle style);
 
 /* A number with its unit, "2.40 mm", "1.92°", "11 3/8 in", with as many digits as suit the unit.  New. */
 char *rw_number_words (double value, const char *unit, RwStyle style);

@@ -1,0 +1,320 @@
+#include "dimension_columns.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+
+#include "words.h"
+
+/* One column: what it shows, and whom it asks. */
+typedef struct Column Column;
+
+typedef struct
+{
+  const char *title;
+  GtkWidget *(*make) (Column *column, GtkListItem *cell);
+  void (*show) (Column *column, GtkWidget *widget, RwDimensionItem *item);
+} ColumnKind;
+
+struct Column
+{
+  const ColumnKind *kind;
+  RwDocument       *document;
+  RwMeasureReport   report;
+  gpointer          report_data;
+};
+
+static void
+set_class (GtkWidget *widget, const char *name, gboolean on)
+{
+  if (on)
+    gtk_widget_add_css_class (widget, name);
+  else
+    gtk_widget_remove_css_class (widget, name);
+}
+
+static void
+set_text (GtkWidget *label, const char *text)
+{
+  if (!g_str_equal (gtk_label_get_text (GTK_LABEL (label)), text))
+    gtk_label_set_text (GTK_LABEL (label), text);
+}
+
+static RwDimensionItem *
+item_of (GtkListItem *cell)
+{
+  GtkTreeListRow *row = gtk_list_item_get_item (cell);
+
+  /* The row holds the item as long as it is bound. */
+  return row != NULL ? RW_DIMENSION_ITEM (gtk_tree_list_row_get_item (row)) : NULL;
+}
+
+/* ---- plain cells ---- */
+
+static GtkWidget *
+make_number (Column *column, GtkListItem *cell)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 1);
+  gtk_label_set_width_chars (GTK_LABEL (label), 8);
+  return label;
+}
+
+static GtkWidget *
+make_text (Column *column, GtkListItem *cell)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+  return label;
+}
+
+static void
+show_number (Column *column, GtkWidget *label, double value, const RwRow *row)
+{
+  g_autofree char *text = NULL;
+
+  if (!isnan (value))
+    text = rw_number_bare (value, rw_slot_dim (row->slot)->unit, rw_document_style (column->document));
+  set_text (label, text != NULL ? text : "");
+}
+
+static void
+show_planned (Column *column, GtkWidget *label, RwDimensionItem *item)
+{
+  const RwRow *row = rw_dimension_item_row (item);
+
+  if (row == NULL)
+    set_text (label, "");
+  else
+    show_number (column, label, row->planned, row);
+}
+
+/* Worked out from the plan and from what was measured: slanted, as all that nobody has set or measured. */
+static void
+show_now (Column *column, GtkWidget *label, RwDimensionItem *item)
+{
+  const RwRow *row = rw_dimension_item_row (item);
+  gboolean measured = row != NULL && !isnan (row->measured);
+
+  set_class (label, "worked-out", row != NULL && !measured);
+  set_class (label, "measured", measured);
+  set_class (label, "heading", row != NULL && fabs (row->value - row->planned) > 1e-9);
+  if (row == NULL)
+    set_text (label, "");
+  else
+    show_number (column, label, row->value, row);
+}
+
+static void
+show_unit (Column *column, GtkWidget *label, RwDimensionItem *item)
+{
+  const RwRow *row = rw_dimension_item_row (item);
+  RwUnits units = rw_document_style (column->document).units;
+
+  set_text (label, row != NULL ? rw_quantity_unit (rw_slot_dim (row->slot)->unit, units) : "");
+}
+
+static void
+show_tolerance (Column *column, GtkWidget *label, RwDimensionItem *item)
+{
+  const RwRow *row = rw_dimension_item_row (item);
+  const RwDim *dim = row != NULL ? rw_slot_dim (row->slot) : NULL;
+  g_autofree char *number = NULL, *text = NULL;
+
+  if (dim != NULL && dim->tolerance > 0)
+    {
+      RwStyle style = rw_document_style (column->document);
+
+      /* Tolerances in inches are decimal: the nearest 1/64 would be none. */
+      if (style.units == RW_UNITS_FRACTION)
+        style.units = RW_UNITS_INCH;
+      number = rw_number_bare (dim->tolerance, dim->unit, style);
+      text = g_strconcat ("± ", number, NULL);
+    }
+  set_text (label, text != NULL ? text : "");
+}
+
+static void
+show_step (Column *column, GtkWidget *label, RwDimensionItem *item)
+{
+  const RwRow *row = rw_dimension_item_row (item);
+
+  set_text (label, row != NULL ? _(rw_step_title (rw_slot_dim (row->slot)->step)) : "");
+}
+
+/* ---- the name, with its place in the tree ---- */
+
+static GtkWidget *
+make_name (Column *column, GtkListItem *cell)
+{
+  GtkWidget *expander = gtk_tree_expander_new ();
+
+  gtk_tree_expander_set_child (GTK_TREE_EXPANDER (expander), make_text (column, cell));
+  return expander;
+}
+
+static void
+show_name (Column *column, GtkWidget *expander, RwDimensionItem *item)
+{
+  GtkWidget *label = gtk_tree_expander_get_child (GTK_TREE_EXPANDER (expander));
+  const RwRow *row = rw_dimension_item_row (item);
+
+  set_text (label, rw_dimension_item_title (item));
+  set_class (label, "group-name", row == NULL);
+  gtk_widget_set_tooltip_text (expander, row != NULL ? _(rw_slot_dim (row->slot)->definition) : NULL);
+}
+
+/* ---- the measured value, which is entered here ---- */
+
+static char *
+measured_text (Column *column, const RwRow *row)
+{
+  const char *unit = rw_slot_dim (row->slot)->unit;
+
+  if (isnan (row->measured))
+    return g_strdup ("");
+  return rw_number_bare (row->measured, unit, rw_document_style (column->document));
+}
+
+static void
+take_measured (GtkWidget *entry, GtkListItem *cell)
+{
+  Column *column = g_object_get_data (G_OBJECT (cell), "rw-column");
+  g_autoptr (RwDimensionItem) item = item_of (cell);
+  const RwRow *row = item != NULL ? rw_dimension_item_row (item) : NULL;
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (entry));
+  g_autofree char *shown = row != NULL ? measured_text (column, row) : NULL;
+  g_autofree char *id = NULL;
+  g_autoptr (GError) error = NULL;
+  gboolean taken;
+
+  if (row == NULL || g_str_equal (text, shown))
+    return;
+  id = rw_slot_id (row->slot);
+  taken = rw_document_measure (column->document, id, text, &error);
+  set_class (entry, "error", !taken);
+  column->report (taken ? NULL : error->message, column->report_data);
+}
+
+static void
+on_measured_leave (GtkEventControllerFocus *focus, GtkListItem *cell)
+{
+  take_measured (gtk_event_controller_get_widget (GTK_EVENT_CONTROLLER (focus)), cell);
+}
+
+static GtkWidget *
+make_measured (Column *column, GtkListItem *cell)
+{
+  GtkWidget *entry = gtk_entry_new ();
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+
+  gtk_entry_set_has_frame (GTK_ENTRY (entry), FALSE);
+  gtk_editable_set_alignment (GTK_EDITABLE (entry), 1);
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), 8);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 8);
+  g_signal_connect_object (entry, "activate", G_CALLBACK (take_measured), cell, 0);
+  g_signal_connect_object (focus, "leave", G_CALLBACK (on_measured_leave), cell, 0);
+  gtk_widget_add_controller (entry, focus);
+  return entry;
+}
+
+static void
+show_measured (Column *column, GtkWidget *entry, RwDimensionItem *item)
+{
+  const RwRow *row = rw_dimension_item_row (item);
+  g_autofree char *text = NULL, *name = NULL;
+
+  gtk_widget_set_visible (entry, row != NULL);
+  if (row == NULL)
+    return;
+  text = measured_text (column, row);
+  name = g_strdup_printf (_("Measured: %s"), rw_dimension_item_title (item));
+  set_class (entry, "error", FALSE);
+  set_class (entry, "measured", !isnan (row->measured));
+  gtk_editable_set_text (GTK_EDITABLE (entry), text);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+}
+
+/* ---- cells ---- */
+
+static void
+show_cell (GtkListItem *cell)
+{
+  Column *column = g_object_get_data (G_OBJECT (cell), "rw-column");
+  g_autoptr (RwDimensionItem) item = item_of (cell);
+
+  if (item != NULL)
+    column->kind->show (column, gtk_list_item_get_child (cell), item);
+}
+
+static void
+on_setup (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
+{
+  g_object_set_data (G_OBJECT (cell), "rw-column", column);
+  gtk_list_item_set_child (cell, column->kind->make (column, cell));
+}
+
+/* Units are not the items' affair: the document tells of them. */
+static void
+on_document_changed (GtkListItem *cell, guint what)
+{
+  if (what & RW_CHANGE_UNITS)
+    show_cell (cell);
+}
+
+static void
+on_bind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
+{
+  g_autoptr (RwDimensionItem) item = item_of (cell);
+  GtkWidget *child = gtk_list_item_get_child (cell);
+
+  if (GTK_IS_TREE_EXPANDER (child))
+    gtk_tree_expander_set_list_row (GTK_TREE_EXPANDER (child), gtk_list_item_get_item (cell));
+  g_signal_connect_object (item, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
+  g_signal_connect_object (column->document, "changed", G_CALLBACK (on_document_changed), cell, G_CONNECT_SWAPPED);
+  show_cell (cell);
+}
+
+static void
+on_unbind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
+{
+  g_autoptr (RwDimensionItem) item = item_of (cell);
+
+  g_signal_handlers_disconnect_by_data (item, cell);
+  g_signal_handlers_disconnect_by_data (column->document, cell);
+}
+
+static const ColumnKind kinds[] = {
+  { N_("Dimension"), make_name, show_name },
+  { N_("Planned"), make_number, show_planned },
+  { N_("Now"), make_number, show_now },
+  { N_("Unit"), make_text, show_unit },
+  { N_("Tolerance"), make_number, show_tolerance },
+  { N_("Measured"), make_measured, show_measured },
+  { N_("Step"), make_text, show_step },
+};
+
+void
+rw_dimension_columns_add (GtkColumnView *view, RwDocument *document, RwMeasureReport report, gpointer user_data)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
+    {
+      GtkListItemFactory *factory = gtk_signal_list_item_factory_new ();
+      Column *column = g_new0 (Column, 1);
+      GtkColumnViewColumn *added;
+
+      *column = (Column){ &kinds[i], document, report, user_data };
+      g_object_set_data_full (G_OBJECT (factory), "rw-column", column, g_free);
+      g_signal_connect (factory, "setup", G_CALLBACK (on_setup), column);
+      g_signal_connect (factory, "bind", G_CALLBACK (on_bind), column);
+      g_signal_connect (factory, "unbind", G_CALLBACK (on_unbind), column);
+
+      added = gtk_column_view_column_new (_(kinds[i].title), factory);
+      gtk_column_view_column_set_expand (added, i == 0);
+      gtk_column_view_column_set_resizable (added, TRUE);
+      gtk_column_view_append_column (view, added);
+      g_object_unref (added);
+    }
+}

@@ -1,0 +1,13 @@
+/* The columns of the dimension list: name, planned, now, unit, tolerance, measured, step. */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "dimension_item.h"
+#include "document.h"
+
+/* Told what came of a measured value: a sentence where it was refused, NULL where it was taken. */
+typedef void (*RwMeasureReport) (const char *message, gpointer user_data);
+
+/* Adds all columns to a view whose rows are GtkTreeListRow over RwDimensionItem. */
+void rw_dimension_columns_add (GtkColumnView *view, RwDocument *document, RwMeasureReport report, gpointer user_data);

@@ -1,0 +1,163 @@
+#include "drawer.h"
+
+#include <glib/gi18n.h>
+
+#include "dimensions_pane.h"
+#include "findings_pane.h"
+
+struct _RwDrawer
+{
+  GtkBox parent;
+
+  RwDocument *document;
+  RwPage      page;
+  GtkWidget  *tabs[RW_PAGE_COUNT];
+  GtkWidget  *panes[RW_PAGE_COUNT]; /* NULL until first shown */
+  GtkWidget  *tools;                /* holds the tools of the page shown */
+  GtkWidget  *stack;
+};
+
+G_DEFINE_FINAL_TYPE (RwDrawer, rw_drawer, GTK_TYPE_BOX)
+
+static void
+make_pane (RwDrawer *self, RwPage page)
+{
+  if (page == RW_PAGE_FINDINGS)
+    self->panes[page] = rw_findings_pane_new (self->document);
+  else
+    self->panes[page] = rw_dimensions_pane_new (self->document);
+  gtk_stack_add_child (GTK_STACK (self->stack), self->panes[page]);
+  if (page == RW_PAGE_DIMENSIONS)
+    gtk_box_append (GTK_BOX (self->tools), rw_dimensions_pane_tools (RW_DIMENSIONS_PANE (self->panes[page])));
+}
+
+/* The page in front is made when the drawer comes into sight, not before. */
+static void
+bring_to_front (RwDrawer *self)
+{
+  if (!gtk_widget_get_mapped (GTK_WIDGET (self)))
+    return;
+  if (self->panes[self->page] == NULL)
+    make_pane (self, self->page);
+  gtk_stack_set_visible_child (GTK_STACK (self->stack), self->panes[self->page]);
+  gtk_widget_set_visible (self->tools, self->page == RW_PAGE_DIMENSIONS);
+}
+
+static gboolean
+bring_to_front_later (gpointer user_data)
+{
+  bring_to_front (RW_DRAWER (user_data));
+  return G_SOURCE_REMOVE;
+}
+
+/* After the first frame: the window stands before its lists are filled. */
+static void
+on_map (RwDrawer *self)
+{
+  g_idle_add_full (GDK_PRIORITY_REDRAW + 20, bring_to_front_later, g_object_ref (self), g_object_unref);
+}
+
+static void
+on_tab (RwDrawer *self)
+{
+  for (int page = 0; page < RW_PAGE_COUNT; page++)
+    if (gtk_toggle_button_get_active (GTK_TOGGLE_BUTTON (self->tabs[page])))
+      self->page = page;
+  bring_to_front (self);
+}
+
+static void
+on_changed (RwDrawer *self)
+{
+  guint count = rw_document_findings (self->document)->len;
+  g_autofree char *text = count > 0 ? g_strdup_printf (_("Findings %u"), count) : g_strdup (_("Findings"));
+
+  gtk_button_set_label (GTK_BUTTON (self->tabs[RW_PAGE_FINDINGS]), text);
+}
+
+/* ---- making and unmaking ---- */
+
+static void
+add_tab (RwDrawer *self, GtkWidget *bar, RwPage page, const char *title)
+{
+  self->tabs[page] = gtk_toggle_button_new_with_label (title);
+  gtk_button_set_has_frame (GTK_BUTTON (self->tabs[page]), FALSE);
+  if (page > 0)
+    gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (self->tabs[page]), GTK_TOGGLE_BUTTON (self->tabs[0]));
+  g_signal_connect_object (self->tabs[page], "toggled", G_CALLBACK (on_tab), self, G_CONNECT_SWAPPED);
+  gtk_box_append (GTK_BOX (bar), self->tabs[page]);
+}
+
+static void
+build_bar (RwDrawer *self)
+{
+  GtkWidget *bar = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
+  GtkWidget *close = gtk_button_new_from_icon_name ("window-close-symbolic");
+
+  gtk_widget_add_css_class (bar, "drawer-bar");
+  add_tab (self, bar, RW_PAGE_FINDINGS, _("Findings"));
+  add_tab (self, bar, RW_PAGE_DIMENSIONS, _("Dimensions"));
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[RW_PAGE_FINDINGS]), TRUE);
+
+  self->tools = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
+  gtk_widget_set_hexpand (self->tools, TRUE);
+  gtk_widget_set_halign (self->tools, GTK_ALIGN_END);
+  gtk_widget_hide (self->tools);
+  gtk_box_append (GTK_BOX (bar), self->tools);
+
+  gtk_button_set_has_frame (GTK_BUTTON (close), FALSE);
+  gtk_widget_set_hexpand (close, TRUE);
+  gtk_widget_set_halign (close, GTK_ALIGN_END);
+  gtk_widget_set_tooltip_text (close, _("Close the drawer"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (close), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Close the drawer"), -1);
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (close), "win.show-drawer");
+  gtk_box_append (GTK_BOX (bar), close);
+  gtk_box_append (GTK_BOX (self), bar);
+}
+
+static void
+rw_drawer_dispose (GObject *object)
+{
+  g_clear_object (&RW_DRAWER (object)->document);
+  G_OBJECT_CLASS (rw_drawer_parent_class)->dispose (object);
+}
+
+static void
+rw_drawer_class_init (RwDrawerClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = rw_drawer_dispose;
+}
+
+static void
+rw_drawer_init (RwDrawer *self)
+{
+  gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
+  self->stack = gtk_stack_new ();
+  build_bar (self);
+  gtk_widget_set_vexpand (self->stack, TRUE);
+  gtk_box_append (GTK_BOX (self), self->stack);
+  g_signal_connect (self, "map", G_CALLBACK (on_map), NULL);
+}
+
+GtkWidget *
+rw_drawer_new (RwDocument *document)
+{
+  RwDrawer *self = g_object_new (RW_TYPE_DRAWER, NULL);
+
+  self->document = g_object_ref (document);
+  g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
+  on_changed (self);
+  return GTK_WIDGET (self);
+}
+
+RwPage
+rw_drawer_page (RwDrawer *self)
+{
+  return self->page;
+}
+
+void
+rw_drawer_show (RwDrawer *self, RwPage page)
+{
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[page]), TRUE);
+}

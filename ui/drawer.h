@@ -1,0 +1,20 @@
+/* The drawer under the sheet: findings, dimensions.  Each page is made when it is first shown. */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "document.h"
+
+typedef enum
+{
+  RW_PAGE_FINDINGS,
+  RW_PAGE_DIMENSIONS,
+  RW_PAGE_COUNT,
+} RwPage;
+
+#define RW_TYPE_DRAWER (rw_drawer_get_type ())
+G_DECLARE_FINAL_TYPE (RwDrawer, rw_drawer, RW, DRAWER, GtkBox)
+
+GtkWidget *rw_drawer_new  (RwDocument *document);
+RwPage     rw_drawer_page (RwDrawer *self);
+void       rw_drawer_show (RwDrawer *self, RwPage page);

@@ -1,0 +1,11 @@
+/* The findings, worst first.  Choosing one selects the thing to look at first. */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "document.h"
+
+#define RW_TYPE_FINDINGS_PANE (rw_findings_pane_get_type ())
+G_DECLARE_FINAL_TYPE (RwFindingsPane, rw_findings_pane, RW, FINDINGS_PANE, GtkBox)
+
+GtkWidget *rw_findings_pane_new (RwDocument *document);
