@@ -34,7 +34,8 @@ rw_json_string (GString *out, const char *text)
 void
 rw_json_number (GString *out, double value)
 {
-  g_autofree char *digits = isfinite (value) ? rw_number_write (value) : g_strdup ("null");
+  /* + 0.0 makes 0 of -0, which the library would not read back either. */
+  g_autofree char *digits = isfinite (value) ? rw_number_write (value + 0.0) : g_strdup ("null");
 
   g_string_append (out, digits);
 }

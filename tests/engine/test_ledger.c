@@ -74,7 +74,8 @@ test_refusal (gconstpointer data)
 
   put (ledger, "rim.wall", 13.8, "");
   before = rw_ledger_copy (ledger);
-  g_assert_false (rw_ledger_put (ledger, refusal->id, refusal->readings, refusal->count, refusal->date, "", &error));
+  g_assert_false (rw_ledger_put (ledger, refusal->id, refusal->readings, refusal->count, refusal->date, "",
+                                 &error));
   g_assert_error (error, RW_PARAM_ERROR, refusal->code);
   g_assert_true (rw_ledger_equal (ledger, before));
 }
