@@ -1,7 +1,5 @@
 #include "headstock.h"
 
-#include "plan.h"
-
 /* How many pairs of posts are used: full-length strings two by two from the outside, a middle one alone, a short
  * string that comes through the tunnel in the pair after them. */
 static int
@@ -30,6 +28,27 @@ pair_of (const RwModel *m, int string, int *side)
   return half + 1;
 }
 
+/* Where a string, straight on in plan, crosses the nut's back face, which stands parallel to the frets: in the
+ * frame of the headstock. */
+static RwPoint2
+back_point (const RwModel *m, int string)
+{
+  const RwPlan *plan = &m->r->plan;
+  double centre = atan (plan->centre_slope), behind = m->d->nut_thickness;
+  double normal = m->d->scale_square_to == RW_SQUARE_TO_NECK ? centre : 0; /* direction square to the back face */
+  double slope = (plan->bridge_y[string] - plan->nut_y[string]) / plan->length;
+
+  /* From the middle of the nut: way along the normal is -behind. */
+  double off = plan->nut_y[string] - plan->nut_middle;
+  double x = (-behind - off * sin (normal)) / (cos (normal) + slope * sin (normal));
+  double y = off + slope * x;
+
+  /* Turn into the frame of the headstock; its origin lies on the centre line. */
+  double along = x * cos (centre) + y * sin (centre);
+  double across = y * cos (centre) - x * sin (centre);
+  return (RwPoint2){ -along - behind / cos (centre - normal), across };
+}
+
 RwHeadstockRun
 rw_headstock_run (const RwModel *m, int string)
 {
@@ -43,28 +62,31 @@ rw_headstock_run (const RwModel *m, int string)
   double share = pairs > 1 ? (pair - 1.0) / (pairs - 1.0) : 0;
   double across = d->headstock_post_across_first
                   + (d->headstock_post_across_last - d->headstock_post_across_first) * share;
-  run.post.x = d->headstock_post_first + (pair - 1) * d->headstock_post_pitch;
-  run.post.y = side * across / 2;
+  run.post.x = rw_measured_or (m, RW_HEADSTOCK_POST_X + string,
+                               d->headstock_post_first + (pair - 1) * d->headstock_post_pitch);
+  run.post.y = rw_measured_or (m, RW_HEADSTOCK_POST_Y + string, side * across / 2);
   if (string > plan->full)
     return run;
 
-  /* The string's slope against the centre line; y at the back face. */
-  double centre = atan (plan->centre_slope);
-  double string_slope = (plan->bridge_y[string] - plan->nut_y[string]) / plan->length;
-  double lean = atan (string_slope) - centre;
-
-  if (d->scale_square_to == RW_SQUARE_TO_NECK)
-    run.nut = (RwPoint2){ 0, plan->nut_y[string] - plan->nut_middle - d->nut_thickness * tan (lean) };
-  else
-    {
-      /* The back face stands square to the axis: turn its points into the frame. */
-      double y = plan->nut_y[string] - string_slope * d->nut_thickness
-                 - rw_plan_centre (plan, -d->nut_thickness);
-
-      run.nut = (RwPoint2){ -y * sin (centre), y * cos (centre) };
-    }
-  run.bend = fabs (atan2 (run.post.y - run.nut.y, run.post.x - run.nut.x) + lean);
+  run.nut = back_point (m, string);
+  /* Directions away from the body; the centre line runs along x. */
+  double ahead = atan ((plan->bridge_y[string] - plan->nut_y[string]) / plan->length) - atan (plan->centre_slope);
+  run.bend = fabs (atan2 (run.post.y - run.nut.y, run.post.x - run.nut.x) + ahead);
   return run;
+}
+
+/* From the short string's start straight to its post, in the unfolded plane. */
+static double
+tunnel_run (const RwModel *m, RwPoint2 post)
+{
+  const RwPlan *plan = &m->r->plan;
+  double centre = atan (plan->centre_slope);
+  double normal = m->d->scale_square_to == RW_SQUARE_TO_NECK ? centre : 0;
+  double x = plan->short_x, y = plan->short_y - plan->nut_middle;
+  double along = x * cos (centre) + y * sin (centre);
+  double across = y * cos (centre) - x * sin (centre);
+
+  return hypot (along + m->d->nut_thickness / cos (centre - normal) + post.x, across - post.y);
 }
 
 void
@@ -88,7 +110,6 @@ rw_model_headstock (RwModel *m)
       else if (m->d->fifth_route == RW_ROUTE_SIDE_PEG)
         m->after[i] = m->d->fifth_peg_distance;
       else
-        m->after[i] = hypot (plan->short_x + m->d->nut_thickness + run.post.x,
-                             plan->short_y - rw_plan_centre (plan, plan->short_x) - run.post.y);
+        m->after[i] = tunnel_run (m, run.post);
     }
 }

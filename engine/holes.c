@@ -49,10 +49,11 @@ typedef struct
 static void
 consider (const RwModel *m, Least *least, Hole hole)
 {
-  if (isnan (hole.depth) || isnan (hole.angle))
-    return;
-  least->glue = MIN (least->glue, to_glue_line (m->d, &hole));
-  least->joint = MIN (least->joint, to_joint (m, &hole));
+  /* One hole of unknown place leaves the least unknown. */
+  double glue = to_glue_line (m->d, &hole), joint = to_joint (m, &hole);
+
+  least->glue = isnan (hole.depth) ? (double) NAN : glue < least->glue ? glue : least->glue;
+  least->joint = isnan (hole.angle + hole.depth) ? (double) NAN : joint < least->joint ? joint : least->joint;
 }
 
 static void

@@ -26,16 +26,24 @@ half_bass (const RwPlan *plan, double x)
   return rw_plan_centre (plan, x) - rw_plan_bass (plan, x);
 }
 
+/* Widths at frets, which hang on nothing in the side view. */
 static void
-widths (RwModel *m)
+widths_at_frets (RwModel *m)
 {
-  RwPlan *plan = &m->r->plan;
-  double to_rim = m->r->side.nut_to_rim;
+  const RwPlan *plan = &m->r->plan;
   int start = plan->has_short ? (int) m->d->fifth_start_fret : 0;
   int places[] = { 0, 1, start, 12, plan->last };
 
   for (guint i = 0; i < G_N_ELEMENTS (places); i++)
     rw_settle (m, RW_NECK_WIDTH + places[i], rw_plan_width (plan, plan->fret_x[places[i]]));
+}
+
+static void
+widths_at_body (RwModel *m)
+{
+  RwPlan *plan = &m->r->plan;
+  double to_rim = m->r->side.nut_to_rim;
+
   rw_settle (m, RW_NECK_WIDTH_AT_RIM, rw_plan_width (plan, to_rim));
   rw_settle (m, RW_NECK_WIDTH_AT_END, rw_plan_width (plan, rw_settled (m, RW_NECK_BOARD_LENGTH)));
 
@@ -134,9 +142,10 @@ under_rod (RwModel *m)
 void
 rw_model_neck (RwModel *m)
 {
+  widths_at_frets (m);
   if (m->r->side.outcome == RW_SIDE_SOLVED)
     {
-      widths (m);
+      widths_at_body (m);
       thicknesses (m);
       under_rod (m);
     }

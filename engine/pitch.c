@@ -132,7 +132,7 @@ straight_bridge (RwModel *m)
 {
   double place = 0, slope = 0;
 
-  for (int i = 0; i < 3; i++)
+  for (int i = 0; i < 6; i++)
     improve (m, &place, &slope);
   rw_settle (m, RW_BRIDGE_BEST_OFFSET, place);
   rw_settle (m, RW_BRIDGE_BEST_ANGLE, atan (slope) / RW_RAD);

@@ -127,12 +127,13 @@ bend_neck (const RwModel *m, RwSide *side, RwBeam *beam)
     side->rod_moment = rw_measured_or (m, RW_NECK_ROD_MOMENT,
                                        rw_beam_rod (beam, d->setup_relief, &side->relief_reached));
   side->relief = rw_beam_relief (beam, side->rod_moment);
-  if (d->setup_neck_flex == RW_NO)
-    return 0;
 
   for (int n = 0; n <= RW_FRETS_MAX; n++)
     {
-      double lift = rw_beam_lift (beam, n == 0 ? 0 : plan->fret_x[n], side->rod_moment);
+      double lift = 0;
+
+      if (d->setup_neck_flex == RW_YES)
+        lift = rw_beam_lift (beam, n == 0 ? 0 : plan->fret_x[n], side->rod_moment);
 
       if (n == 0)
         lift = rw_measured_or (m, RW_NECK_PULL_UP, lift);
@@ -145,13 +146,12 @@ bend_neck (const RwModel *m, RwSide *side, RwBeam *beam)
 }
 
 RwSide
-rw_side_solve (const RwModel *m, double head_tension)
+rw_side_solve (const RwModel *m, double head_tension, double sag_measured)
 {
   RwSide side = { .outcome = RW_SIDE_SOLVED };
   RwBeam beam;
   Trial trial = { .m = m, .side = &side, .arm = m->d->bridge_offset + m->ro };
   double pull = 0, change = INFINITY;
-  double sag_measured = rw_measured_or (m, RW_BRIDGE_SAG, NAN);
 
   trial.compliance = rw_feet_sag (m->d, m->rh, head_tension, side.foot_share);
   if (isnan (trial.compliance))
@@ -196,7 +196,7 @@ rw_model_side (RwModel *m)
 {
   RwSide *side = &m->r->side;
 
-  *side = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION));
+  *side = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION), rw_measured_or (m, RW_BRIDGE_SAG, NAN));
   if (side->outcome != RW_SIDE_SOLVED)
     return;
 
@@ -223,8 +223,8 @@ rw_model_side (RwModel *m)
 
   if (m->d->head_tension_from == RW_TENSION_FROM_TAP)
     {
-      RwSide tight = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION_HIGH));
-      RwSide slack = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION_LOW));
+      RwSide tight = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION_HIGH), NAN);
+      RwSide slack = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION_LOW), NAN);
 
       rw_settle (m, RW_BRIDGE_SAG_LOW, tight.outcome == RW_SIDE_SOLVED ? tight.sag : NAN);
       rw_settle (m, RW_BRIDGE_SAG_HIGH, slack.outcome == RW_SIDE_SOLVED ? slack.sag : NAN);

@@ -16,8 +16,9 @@
 
 #include "model.h"
 
-/* Solves the side view with the head at a tension, N/m, without storing anything. */
-RwSide rw_side_solve (const RwModel *m, double head_tension);
+/* Solves the side view with the head at a tension, N/m, without storing anything.  sag_measured: mm; NaN where the
+ * sag follows from the tension. */
+RwSide rw_side_solve (const RwModel *m, double head_tension, double sag_measured);
 
 /* Action over fret place n, mm. */
 double rw_side_action (const RwModel *m, const RwSide *side, int n);
