@@ -89,12 +89,13 @@ in_own_language (const char *english)
 static gboolean
 accepts (Place place, double value, GError **error)
 {
+  const RwParam   *courses = rw_param (RW_P_rim_course_thickness);
   const RwStyle    style = RW_STYLE_FILE;
   const RwRange    anything = { -VALUE_MAX, VALUE_MAX, unit_of (place) };
   g_autofree char *label = NULL;
 
   if (place.course >= 0)
-    return rw_range_accepts (&rw_course_range, value, style, _(rw_param (RW_P_rim_course_thickness)->label), error);
+    return rw_range_accepts (&rw_course_range, value, style, _(courses->label), error);
   if (place.param >= 0)
     return rw_param_accepts (rw_param ((RwParamId) place.param), value, style, error);
   label = rw_slot_label_in ((RwSlot) place.slot, in_own_language);

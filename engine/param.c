@@ -50,8 +50,8 @@ rw_param_accepts (const RwParam *param, double value, RwStyle style, GError **er
   if (param->kind != RW_KIND_COUNT || value == floor (value))
     return TRUE;
   shown = rw_number_in_style (value, param->unit, style);
-  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is not a whole number"), _(param->label),
-               shown);
+  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is not a whole number"),
+               _(param->label), shown);
   return FALSE;
 }
 

@@ -6,8 +6,8 @@
 
 #include "material.h"
 
-/* An inch value closer than this to a sixty-fourth is that fraction: what six digits can tell. */
-#define FRACTION_CLOSE 0.00005
+/* Inches that six digits can't tell apart, up to a hundred of them. */
+#define INCHES_CLOSE 0.00005
 
 const RwRange rw_course_range = { RW_COURSE_MIN, RW_COURSE_MAX, "mm" };
 
@@ -18,7 +18,7 @@ rw_number_in_style (double value, const char *unit, RwStyle style)
   char   text[G_ASCII_DTOSTR_BUF_SIZE];
 
   if (style.units == RW_UNITS_FRACTION && strcmp (unit, "mm") == 0
-      && fabs (inches - round (inches * 64) / 64) < FRACTION_CLOSE)
+      && fabs (inches - round (inches * 64) / 64) < INCHES_CLOSE)
     return rw_quantity_write (value, unit, style.units, 0, style.decimal);
   if (style.units == RW_UNITS_MM || strcmp (unit, "mm") != 0)
     {
@@ -51,8 +51,8 @@ rw_range_accepts (const RwRange *range, double value, RwStyle style, const char 
   shown = rw_number_with_unit (value, range->unit, style);
   low = rw_number_in_style (range->min, range->unit, style);
   high = rw_number_with_unit (range->max, range->unit, style);
-  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is outside %s to %s"), label, shown, low,
-               high);
+  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_RANGE, _("%s: %s is outside %s to %s"), label, shown,
+               low, high);
   return FALSE;
 }
 
@@ -71,6 +71,25 @@ rw_number_read (const char *text,
     return TRUE;
   g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, "%s: %s", label, reason->message);
   return FALSE;
+}
+
+gboolean
+rw_range_read (const RwRange *range,
+               const char    *text,
+               RwStyle        style,
+               const char    *label,
+               double        *value,
+               GError       **error)
+{
+  const double close = style.units == RW_UNITS_MM ? 0 : INCHES_CLOSE * RW_MM_PER_INCH;
+
+  if (!rw_number_read (text, range->unit, style, label, value, error))
+    return FALSE;
+  if (*value < range->min && *value >= range->min - close)
+    *value = range->min;
+  if (*value > range->max && *value <= range->max + close)
+    *value = range->max;
+  return rw_range_accepts (range, *value, style, label, error);
 }
 
 char **
@@ -170,13 +189,8 @@ read_lengths (const RwParam *param, const char *text, RwStyle style, RwLengthLis
   if (items == NULL)
     return FALSE;
   for (; items[read.count] != NULL; read.count++)
-    {
-      double *value = &read.at[read.count];
-
-      if (!rw_number_read (items[read.count], param->unit, style, label, value, error)
-          || !rw_range_accepts (&rw_course_range, *value, style, label, error))
-        return FALSE;
-    }
+    if (!rw_range_read (&rw_course_range, items[read.count], style, label, &read.at[read.count], error))
+      return FALSE;
   *list = read;
   return TRUE;
 }
@@ -199,9 +213,10 @@ read_woods (const RwParam *param, const char *text, RwWoodList *list, GError **e
 static gboolean
 read_number (const RwParam *param, const char *text, RwStyle style, double *number, GError **error)
 {
-  double value;
+  const RwRange range = { param->min, param->max, param->unit };
+  double        value;
 
-  if (!rw_number_read (text, param->unit, style, _(param->label), &value, error)
+  if (!rw_range_read (&range, text, style, _(param->label), &value, error)
       || !rw_param_accepts (param, value, style, error))
     return FALSE;
   *number = value;

@@ -13,7 +13,11 @@ extern const RwRange rw_course_range;
 
 /* Whether a number may stand for something called label, or for a parameter; if not, the error says why with
  * its numbers in style. */
-gboolean rw_range_accepts (const RwRange *range, double value, RwStyle style, const char *label, GError **error);
+gboolean rw_range_accepts (const RwRange *range,
+                           double         value,
+                           RwStyle        style,
+                           const char    *label,
+                           GError       **error);
 gboolean rw_param_accepts (const RwParam *param, double value, RwStyle style, GError **error);
 
 /* A number as text that reads back: to the last bit, but for lengths in inches to six digits, or as the
@@ -29,6 +33,14 @@ gboolean rw_number_read (const char *text,
                          const char *label,
                          double     *value,
                          GError    **error);
+
+/* The same, and in the range.  An end of the range in inches is taken as it is shown, in six digits. */
+gboolean rw_range_read (const RwRange *range,
+                        const char    *text,
+                        RwStyle        style,
+                        const char    *label,
+                        double        *value,
+                        GError       **error);
 
 /* Lists: items between semicolons, no item empty.  NULL with an error unless there are min to max. */
 char **rw_items_read (const char *text, const char *label, int min, int max, GError **error);

@@ -38,8 +38,7 @@ fail (Reader *reader, RwParamError code, const char *format, const char *word)
 static gboolean
 read_in_range (Reader *reader, const char *text, const RwRange *range, double *value)
 {
-  return rw_number_read (text, range->unit, reader->style, reader->label, value, reader->error)
-         && rw_range_accepts (range, *value, reader->style, reader->label, reader->error);
+  return rw_range_read (range, text, reader->style, reader->label, value, reader->error);
 }
 
 /* A length in one word, or in two: "0.254", "0.010in", "0.010 in". */
