@@ -39,6 +39,7 @@
 #define RW_LEAST_OVERLAP 1.5
 #define RW_LEAST_TOP_OVER_HEAD 1.5 /* 3 is wanted when tightened */
 #define RW_LEAST_NOTCH_METAL 3.0
+#define RW_MOST_SPRINGBACK 40.0 /* %; beyond it a small error in the yield moves the former by centimetres */
 
 /* Hooks and shoes. */
 #define RW_LEAST_PITCH 25.0
@@ -71,6 +72,7 @@
 #define RW_STOP_UNDER_ROD 3.0
 #define RW_LEAST_BESIDE_ROD 4.0
 #define RW_LEAST_FLOOR 1.5
+#define RW_STOP_FLOOR 0.3 /* breaks in the hand */
 #define RW_LEAST_SLOT_ROOM 0.1 /* slot deeper than the tang by 0.1 to 0.5 */
 #define RW_MOST_SLOT_ROOM 0.5
 #define RW_LEAST_PAST_FRET 6.0

@@ -12,10 +12,13 @@ check_fit (RwCheck *check)
 
   rw_check_add (check, severity,
                 "head.tight", "rim.outer_diameter head.nominal",
-                N_("The head is {1 mm} across inside its band and the rim {2 mm}, which leaves {3 mm}. A "
-                   "head goes on with {4 mm} to {5 mm} to spare: measure its band three ways and turn the "
-                   "rim to it."),
-                used->head_nominal, used->rim_outer_diameter, room, RW_LEAST_HEAD_ROOM, RW_GOOD_HEAD_ROOM);
+                room < 0.0 ? N_("The rim is {1 mm} larger than the head is across inside its band: the head "
+                                "does not go on. Heads want {2 mm} to {3 mm} to spare: measure the band "
+                                "three ways and turn the rim to it.")
+                           : N_("Over the rim the head has {1 mm} to spare inside its band; {2 mm} to "
+                                "{3 mm} is right, or it goes on hard and tears. Measure the band three ways "
+                                "and turn the rim to it."),
+                fabs (room), RW_LEAST_HEAD_ROOM, RW_GOOD_HEAD_ROOM);
   severity = rw_check_high (room, RW_NEVER, RW_MOST_HEAD_ROOM, RW_GOOD_HEAD_ROOM);
   rw_check_add (check, severity,
                 "head.loose", "rim.outer_diameter head.nominal",

@@ -82,17 +82,13 @@ static void
 check_shape (RwCheck *check)
 {
   const RwDesign *used = check->used;
-  double wide = used->headstock_width, wood = used->headstock_thickness - used->headstock_overlay;
+  double wide = used->headstock_width;
 
   rw_check_add (check, rw_check_high (wide, RW_NEVER, RW_NEVER, RW_WIDE_BLANK),
                 "headstock.ears", "headstock.width neck.blank_width",
                 N_("A headstock {1 mm} wide is more than the {2 mm} that neck blanks are commonly cut from. "
                    "Glue ears of {3 mm} on each side, with the allowance for cleaning up."),
                 wide, RW_WIDE_BLANK, (wide - RW_WIDE_BLANK + used->neck_blank_allowance) / 2.0);
-  rw_check_add (check, rw_check_low (wood, 0.0, RW_NEVER, RW_NEVER),
-                "headstock.all_overlay", "headstock.overlay headstock.thickness",
-                N_("An overlay of {1 mm} is more than the whole headstock of {2 mm}."),
-                used->headstock_overlay, used->headstock_thickness);
   rw_check_add (check, rw_check_low (used->headstock_angle, RW_NEVER, RW_LEAST_HEAD_ANGLE, RW_NEVER),
                 "headstock.angle", "headstock.angle",
                 N_("The headstock leans back by {1 deg}; under {2 deg} the strings press too little on the "

@@ -53,8 +53,7 @@ check_thread (RwCheck *check)
                 "hooks.nut_short", "hooks.nut_height hooks.thread",
                 N_("A nut {1 mm} high holds {2} turns of thread. Rules of thumb want the thread's diameter "
                    "of {3 mm} in steel, half as much again in brass, and never under {4} turns."),
-                used->hooks_nut_height, turns, thread->major_mm,
-                RW_LEAST_TURNS);
+                used->hooks_nut_height, turns, thread->major_mm, RW_LEAST_TURNS);
   rw_check_add (check, rw_check_low (engaged, RW_LEAST_TURNS, turns, RW_NEVER),
                 "hooks.leg_short", "hooks.leg hooks.spare",
                 N_("At first contact {1 mm} of the leg reach past the shoe, which is {2} turns in the nut; "
@@ -63,9 +62,11 @@ check_thread (RwCheck *check)
                 past, fmax (engaged, 0.0), RW_LEAST_TURNS);
   rw_check_add (check, rw_check_low (left, 0.0, used->hooks_reserve, RW_NEVER),
                 "hooks.thread_runs_out", "hooks.thread_length hooks.leg hoop.travel hooks.reserve",
-                N_("With the hoop down the nut has {1 mm} of thread left above it, and {2 mm} are to be in "
-                   "reserve. Cut the thread longer."),
-                left, used->hooks_reserve);
+                left < 0.0 ? N_("The nut runs out of thread {1 mm} before the hoop is down. Cut the thread "
+                                "longer.")
+                           : N_("With the hoop down the nut has {1 mm} of thread left above it, and {2 mm} "
+                                "are to be in reserve. Cut the thread longer."),
+                fabs (left), used->hooks_reserve);
   rw_check_add (check, rw_check_low (leg - length, bend, RW_NEVER, RW_NEVER),
                 "hooks.thread_in_bend", "hooks.reserve hooks.leg hooks.thread_length",
                 N_("{1 mm} of thread on a leg of {2 mm} run into the bend, where the hook would crack. "
@@ -81,8 +82,8 @@ check_pull (RwCheck *check)
 
   rw_check_add (check, rw_check_high (stress, RW_NEVER, RW_ROD_YIELD_MPA, RW_ROD_YIELD_MPA / 2.0),
                 "hooks.stress", "hooks.count hooks.thread head.tension hooks.stress",
-                N_("Each hook carries up to {1 N}, {2 MPa} in its thread; soft stainless rod yields at {3 "
-                   "MPa}. This is an upper bound, with no friction over the edge. More hooks or a larger "
+                N_("Each hook carries up to {1 N}, {2 MPa} in its thread; soft stainless rod yields at "
+                   "{3 MPa}. This is an upper bound, with no friction over the edge. More hooks or a larger "
                    "thread helps."),
                 check->at[RW_HEAD_LOAD_PER_HOOK], stress, RW_ROD_YIELD_MPA);
 }
@@ -129,16 +130,22 @@ check_stand (RwCheck *check)
 
   rw_check_add (check, rw_check_high (most, RW_NEVER, RW_MOST_LEAN, RW_NEVER),
                 "hooks.lean", "shoes.stand_off hoop.thickness hoop.clearance hooks.lean",
-                N_("The shoes hold the hooks {1 mm} out of line with the hoop (inwards below 0), so they "
-                   "lean by {2 deg}; beyond {3 mm} they bend and pull the hoop askew. A stand-off of {4 mm} "
-                   "sets them upright."),
-                off, lean, RW_MOST_LEAN, used->shoes_stand_off - off);
+                off < 0.0 ? N_("The shoes hold the hooks {1 mm} too near to the rim, so they lean by "
+                               "{2 deg}; beyond {3 mm} they bend and pull the hoop askew. A stand-off of "
+                               "{4 mm} sets them upright.")
+                          : N_("The shoes hold the hooks {1 mm} too far from the rim, so they lean by "
+                               "{2 deg}; beyond {3 mm} they bend and pull the hoop askew. A stand-off of "
+                               "{4 mm} sets them upright."),
+                fabs (off), fabs (lean), RW_MOST_LEAN, used->shoes_stand_off - off);
   rw_check_add (check, rw_check_low (tip, RW_NEVER, RW_LEAST_TIP_OVER_BACK, RW_NEVER),
                 "hooks.past_back", "shoes.below_edge rim.height hooks.tip_over_back",
-                N_("Tightened, the hook ends {1 mm} above the rim's back edge; under {2 mm} it scratches "
-                   "whatever the pot is laid on. Set the shoes higher, or take shorter nuts or less spare "
-                   "thread."),
-                tip, RW_LEAST_TIP_OVER_BACK);
+                tip < 0.0 ? N_("Tightened, the hook sticks out {1 mm} past the rim's back edge and "
+                               "scratches whatever the pot is laid on. Set the shoes higher, or take "
+                               "shorter nuts or less spare thread.")
+                          : N_("Tightened, the hook ends {1 mm} above the rim's back edge; under {2 mm} it "
+                               "scratches whatever the pot is laid on. Set the shoes higher, or take "
+                               "shorter nuts or less spare thread."),
+                fabs (tip), RW_LEAST_TIP_OVER_BACK);
 }
 
 static void
@@ -156,9 +163,11 @@ check_bolt (RwCheck *check)
                 hole, major);
   rw_check_add (check, rw_check_low (wood, 0.0, RW_LEAST_BOLT_WOOD, RW_NEVER),
                 "shoes.hole_near_edge", "shoes.below_edge rim.height shoes.hole_below_edge",
-                N_("{1 mm} of wood are left from the bolt holes to the rim's edge; common practice keeps {2 "
-                   "mm}, or it splits when drilled or under load. Move the shoes."),
-                wood, RW_LEAST_BOLT_WOOD);
+                wood < 0.0 ? N_("The bolt holes break out of the rim's edge by {1 mm}. Move the shoes.")
+                           : N_("{1 mm} of wood are left from the bolt holes to the rim's edge; common "
+                                "practice keeps {2 mm}, or it splits when drilled or under load. Move the "
+                                "shoes."),
+                fabs (wood), RW_LEAST_BOLT_WOOD);
 }
 
 void

@@ -42,11 +42,15 @@ check_rim_wood (RwCheck *check)
   for (int k = 0; k < count; k++)
     least = fmin (least, fmin (holes[k].on_rim, check->used->rim_height - holes[k].on_rim) - holes[k].half);
   rw_check_add (check, rw_check_low (least, 0.0, RW_LEAST_ROD_WOOD, RW_GOOD_ROD_WOOD),
-                "joint.rim_wood", by_kind (check, "joint.stick_below joint.stick_section rim.height",
+                "joint.rim_wood",
+                by_kind (check, "joint.stick_below joint.stick_section rim.height",
                          "joint.rod_upper joint.rod_spacing rim.height"),
-                N_("{1 mm} of rim are left over or under the hole for the neck's rod or stick; common "
-                   "practice keeps {2 mm}, and under {3 mm} the rim may split there."),
-                least, RW_GOOD_ROD_WOOD, RW_LEAST_ROD_WOOD);
+                least < 0.0 ? N_("The hole for the neck's rod or stick breaks out of the rim by {1 mm}. "
+                                 "Move it up or down, or make the rim higher.")
+                            : N_("{1 mm} of rim are left over or under the hole for the neck's rod or "
+                                 "stick; common practice keeps {2 mm}, and under {3 mm} the rim may split "
+                                 "there."),
+                fabs (least), RW_GOOD_ROD_WOOD, RW_LEAST_ROD_WOOD);
 }
 
 static void
@@ -67,16 +71,21 @@ check_heel_wood (RwCheck *check)
                 "joint.heel_wood",
                 by_kind (check, "joint.heel_depth joint.stick_below joint.heel_cap_width",
                          "joint.heel_depth joint.rod_spacing joint.heel_cap_width"),
-                N_("{1 mm} of the heel are left round the hole for the rod or stick; under {2 mm} it splits "
-                   "when the rod goes in. A deeper heel, a wider cap or a higher hole helps."),
-                fmin (below, beside), RW_LEAST_HEEL_WOOD);
+                fmin (below, beside) < 0.0 ? N_("The hole for the rod or stick breaks out of the heel by "
+                                                "{1 mm}. A deeper heel, a wider cap or a higher hole helps.")
+                                           : N_("{1 mm} of the heel are left round the hole for the rod or "
+                                                "stick; under {2 mm} it splits when the rod goes in. A "
+                                                "deeper heel, a wider cap or a higher hole helps."),
+                fabs (fmin (below, beside)), RW_LEAST_HEEL_WOOD);
   rw_check_add (check, rw_check_low (above, 0.0, RW_LEAST_HEEL_WOOD, RW_NEVER),
                 "joint.hole_in_relief",
                 by_kind (check, "joint.stick_below joint.relief_height",
                          "joint.rod_upper joint.relief_height"),
-                N_("Between the relief for the hoop and the hole below it {1 mm} of the heel are left; {2 "
-                   "mm} is the least. Set the hole lower."),
-                above, RW_LEAST_HEEL_WOOD);
+                above < 0.0 ? N_("The hole in the heel runs {1 mm} into the relief for the hoop. Set the "
+                                 "hole lower.")
+                            : N_("Between the relief for the hoop and the hole below it {1 mm} of the heel "
+                                 "are left; {2 mm} is the least. Set the hole lower."),
+                fabs (above), RW_LEAST_HEEL_WOOD);
 }
 
 static void

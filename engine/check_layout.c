@@ -39,10 +39,13 @@ check_shoes_apart (RwCheck *check)
   rw_check_add (check, rw_check_low (least, check->used->shoes_width, RW_NEVER, RW_NEVER),
                 "hooks.shoes_overlap",
                 "hooks.count shoes.width hooks.heel_gap hooks.tail_gap hooks.chord[{3}]",
-                N_("The hooks stand {1 mm} apart where they are closest, and a shoe is {2 mm} wide. Take "
-                   "fewer hooks or narrower shoes, or let the row begin nearer the heel and end nearer the "
-                   "tail."),
-                least, check->used->shoes_width, worst);
+                least < 0.0 ? N_("The row of hooks runs back on itself: the last of a side would stand "
+                                 "{1 mm} before the one ahead of it. Let the row begin nearer the heel and "
+                                 "end nearer the tail.")
+                            : N_("The hooks stand {1 mm} apart where they are closest, and a shoe is {2 mm} "
+                                 "wide. Take fewer hooks or narrower shoes, or let the row begin nearer the "
+                                 "heel and end nearer the tail."),
+                fabs (least), check->used->shoes_width, worst);
 }
 
 /* Pitch along the sides, at the hooks' axes; the gaps over the neck and over the tail have rules of
@@ -89,10 +92,12 @@ check_ends (RwCheck *check)
 
   rw_check_add (check, shoe < 0.0 ? RW_STOP : rw_check_low (edge, RW_NEVER, RW_LEAST_HOOK_TO_HEEL, RW_NEVER),
                 "hooks.clear_heel", first,
-                N_("The shoe nearest to the neck clears the heel by {1 mm} and its hook by {2 mm}; common "
-                   "practice keeps {3 mm} from hook to heel for hand and wrench. Move the first hook or "
-                   "narrow the heel."),
-                shoe, edge, RW_LEAST_HOOK_TO_HEEL);
+                shoe < 0.0 ? N_("The shoe nearest to the neck overlaps the heel by {1 mm}. Move the first "
+                                "hook, or make shoes or heel narrower.")
+                           : N_("The shoe nearest to the neck clears the heel by {1 mm} and its hook by "
+                                "{2 mm}; common practice keeps {3 mm} from hook to heel for hand and "
+                                "wrench. Move the first hook or narrow the heel."),
+                fabs (shoe), edge, RW_LEAST_HOOK_TO_HEEL);
   rw_check_add (check, rw_check_high (axis, RW_NEVER, RW_NEVER, RW_FAR_FROM_HEEL),
                 "hooks.far_from_heel", first,
                 N_("The first hook stands {1 mm} from the heel; 13 to 19 mm is usual, and beyond {2 mm} the "
@@ -100,9 +105,12 @@ check_ends (RwCheck *check)
                 axis, RW_FAR_FROM_HEEL);
   rw_check_add (check, rw_check_low (tail, 0.0, RW_LEAST_SHOE_TO_TAIL, RW_NEVER),
                 "hooks.clear_tail", last,
-                N_("The shoe nearest to the tail clears the tailpiece by {1 mm}; {2 mm} is the least. Move "
-                   "the last hook, or take a narrower tailpiece or another number of hooks."),
-                tail, RW_LEAST_SHOE_TO_TAIL);
+                tail < 0.0 ? N_("The shoe nearest to the tail overlaps the tailpiece by {1 mm}. Move the "
+                                "last hook, or take a narrower tailpiece or another number of hooks.")
+                           : N_("The shoe nearest to the tail clears the tailpiece by {1 mm}; {2 mm} is the "
+                                "least. Move the last hook, or take a narrower tailpiece or another number "
+                                "of hooks."),
+                fabs (tail), RW_LEAST_SHOE_TO_TAIL);
 }
 
 static double
@@ -147,9 +155,12 @@ check_axis_holes (RwCheck *check)
                 "hooks.clear_rods",
                 stick ? "shoes.below_edge joint.stick_below hooks.count"
                       : "shoes.below_edge joint.rod_upper joint.rod_spacing hooks.count",
-                N_("Between a shoe's bolt hole and the hole of the rod or stick {1 mm} of wood are left; "
-                   "common practice keeps {2 mm}. Move the shoes up or down, or the hooks along."),
-                wood, RW_LEAST_HOLE_TO_HOLE);
+                wood < 0.0 ? N_("A shoe's bolt hole runs {1 mm} into the hole of the rod or stick. Move the "
+                                "shoes up or down, or the hooks along.")
+                           : N_("Between a shoe's bolt hole and the hole of the rod or stick {1 mm} of wood "
+                                "are left; common practice keeps {2 mm}. Move the shoes up or down, or the "
+                                "hooks along."),
+                fabs (wood), RW_LEAST_HOLE_TO_HOLE);
 }
 
 /* A bought or finished hoop dictates the places of the hooks. */

@@ -15,14 +15,16 @@ check_channel (RwCheck *check)
     return;
   rw_check_add (check, rw_check_low (under, RW_STOP_UNDER_ROD, RW_LEAST_UNDER_ROD, RW_NEVER),
                 "neck.under_rod", "neck.rod_depth neck.thickness_first neck.section neck.under_rod",
-                N_("The rod's channel leaves {1 mm} of wood to the back of the neck at its thinnest; common "
-                   "practice keeps {2 mm} and never under {3 mm}. A thicker or squarer neck or a shallower "
-                   "rod helps."),
-                under, RW_LEAST_UNDER_ROD, RW_STOP_UNDER_ROD);
+                under < 0.0 ? N_("The rod's channel goes through the back of the neck by {1 mm}. A thicker "
+                                 "or squarer neck or a shallower rod helps.")
+                            : N_("The rod's channel leaves {1 mm} of wood to the back of the neck at its "
+                                 "thinnest; common practice keeps {2 mm} and never under {3 mm}. A thicker "
+                                 "or squarer neck or a shallower rod helps."),
+                fabs (under), RW_LEAST_UNDER_ROD, RW_STOP_UNDER_ROD);
   rw_check_add (check, rw_check_low (beside, 0.0, RW_LEAST_BESIDE_ROD, RW_NEVER),
                 "neck.beside_rod", "neck.rod_width nut.width neck.rod_start",
-                N_("Beside the channel {1 mm} of wood are left where it starts; common practice keeps {2 "
-                   "mm}. A wider nut or a narrower rod helps."),
+                N_("Beside the channel {1 mm} of wood are left where it starts; common practice keeps "
+                   "{2 mm}. A wider nut or a narrower rod helps."),
                 beside, RW_LEAST_BESIDE_ROD);
 }
 
@@ -100,8 +102,8 @@ check_board (RwCheck *check)
                 used->nut_edge_margin, RW_LEAST_MARGIN);
   rw_check_add (check, rw_check_low (pitch, 0.0, RW_LEAST_NUT_PITCH, RW_NEVER),
                 "nut.pitch", "nut.width nut.edge_margin strings.nut_pitch",
-                N_("The strings stand {1 mm} apart at the nut; about 8.5 mm is usual and most hands find {2 "
-                   "mm} cramped. Make the nut wider."),
+                N_("The strings stand {1 mm} apart at the nut; about 8.5 mm is usual and most hands find "
+                   "{2 mm} cramped. Make the nut wider."),
                 pitch, RW_LEAST_NUT_PITCH);
 }
 
@@ -112,12 +114,14 @@ check_slots (RwCheck *check)
   double floor = check->at[RW_FRETS_FLOOR], room = check->at[RW_FRETS_SLOT_DEPTH] - used->frets_tang_depth;
   gboolean out = room < RW_LEAST_SLOT_ROOM - RW_CHECK_SLACK || room > RW_MOST_SLOT_ROOM + RW_CHECK_SLACK;
 
-  rw_check_add (check, rw_check_low (floor, 0.0, RW_LEAST_FLOOR, RW_NEVER),
+  rw_check_add (check, rw_check_low (floor, RW_STOP_FLOOR, RW_LEAST_FLOOR, RW_NEVER),
                 "frets.floor", "frets.tang_depth fretboard.thickness frets.floor",
-                N_("Under the fret slots {1 mm} of the board are left; common practice keeps {2 mm}, or the "
-                   "board breaks at a slot and the saw marks the neck. Take a thicker board or wire with a "
-                   "shorter tang."),
-                floor, RW_LEAST_FLOOR);
+                floor < 0.0 ? N_("The fret slots go {1 mm} deeper than the board is thick. Take a thicker "
+                                 "board or wire with a shorter tang.")
+                            : N_("Under the fret slots {1 mm} of the board are left; common practice keeps "
+                                 "{2 mm}, or the board breaks at a slot and the saw marks the neck. Take a "
+                                 "thicker board or wire with a shorter tang."),
+                fabs (floor), RW_LEAST_FLOOR);
   rw_check_add (check, out ? RW_CAUTION : RW_FINE,
                 "frets.slot_room", "frets.slot_depth frets.tang_depth",
                 N_("The slots are {1 mm} deeper than the tang; {2 mm} to {3 mm} lets the crown seat on the "
@@ -135,10 +139,13 @@ check_last_fret (RwCheck *check)
   if (last > 0)
     rw_check_add (check, rw_check_low (past, 0.0, RW_LEAST_PAST_FRET, RW_NEVER),
                   "frets.last_on_board", "frets.count neck.board_length bridge.offset rim.outer_diameter",
-                  N_("The board ends {1 mm} past fret {2}, and {3 mm} is the least that holds it. Fewer "
-                     "frets, a bridge nearer the middle of the head or a smaller rim would make room: "
-                     "settle it before cutting the neck."),
-                  past, last, RW_LEAST_PAST_FRET);
+                  past < 0.0 ? N_("Fret {2} lies {1 mm} beyond the end of the board. Fewer frets, a bridge "
+                                  "nearer the middle of the head or a smaller rim would make room: settle "
+                                  "it before cutting the neck.")
+                             : N_("The board ends {1 mm} past fret {2}, and {3 mm} is the least that holds "
+                                  "it. Fewer frets, a bridge nearer the middle of the head or a smaller rim "
+                                  "would make room: settle it before cutting the neck."),
+                  fabs (past), last, RW_LEAST_PAST_FRET);
   if (last > 0)
     rw_check_add (check, used->setup_action_fret > last ? RW_NOTE : RW_FINE,
                   "setup.action_fret", "setup.action_fret frets.count",

@@ -13,8 +13,8 @@ check_ring (RwCheck *check)
                 used->rim_wall, used->rim_outer_diameter);
   rw_check_add (check, rw_check_low (used->rim_wall, RW_NEVER, RW_LEAST_WALL, RW_NEVER),
                 "rim.wall_thin", "rim.wall",
-                N_("The wall is {1 mm} thick; by common practice a wooden rim with hooks has at least {2 "
-                   "mm}, or it goes out of round under them."),
+                N_("The wall is {1 mm} thick; by common practice a wooden rim with hooks has at least "
+                   "{2 mm}, or it goes out of round under them."),
                 used->rim_wall, RW_LEAST_WALL);
   rw_check_add (check, beyond <= 0.0 ? RW_FINE : used->rim_tone_ring_height > 0.0 ? RW_CAUTION : RW_STOP,
                 "rim.crest_on_wall", "rim.crest_inset rim.wall",
@@ -64,8 +64,8 @@ check_closing (RwCheck *check)
   rw_check_add (check, rw_check_high (oval / 2.0, RW_NEVER, used->rim_turning_allowance, RW_NEVER),
                 "rim.closing_oval", "rim.turning_allowance rim.half_oval rim.mitre_error",
                 N_("Trued half rings make a ring {1 mm} narrower one way, more than the turning allowance "
-                   "of {2 mm} on each face can hold. Allow more for turning, or set the saw closer than {3 "
-                   "deg}."),
+                   "of {2 mm} on each face can hold. Allow more for turning, or set the saw closer than "
+                   "{3 deg}."),
                 oval, used->rim_turning_allowance, used->rim_mitre_error);
   if (!isfinite (oval))
     rw_check_add (check, RW_NOTE,
@@ -88,8 +88,8 @@ check_sawn (RwCheck *check)
 
   rw_check_add (check, rw_check_high (fabs (closing), RW_NEVER, RW_MOST_CLOSING_ERROR, RW_NEVER),
                 "rim.mitre_sum", "rim.segment.mitre rim.segments",
-                N_("{1} segments with the mitre as measured add up to {2 deg} beside a full ring; up to {3 "
-                   "deg} can be taken up by trueing. Set the saw anew and try it in scrap."),
+                N_("{1} segments with the mitre as measured add up to {2 deg} beside a full ring; up to "
+                   "{3 deg} can be taken up by trueing. Set the saw anew and try it in scrap."),
                 count, closing, RW_MOST_CLOSING_ERROR);
   rw_check_add (check, rw_check_high (fabs (growth) / 2.0, RW_NEVER, allowance, RW_NEVER),
                 "rim.segment_length", "rim.segment.outer_edge rim.turning_allowance",

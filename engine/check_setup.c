@@ -64,8 +64,8 @@ check_bridge_feet (RwCheck *check)
   if (edge > 0.0)
     rw_check_add (check, rw_check_low (edge, RW_NEVER, RW_LEAST_FOOT_TO_EDGE, RW_NEVER),
                   "bridge.foot_at_edge", "bridge.offset bridge.foot_spread head.radius",
-                  N_("The bridge's outer feet stand {1 mm} from the bearing edge; common practice keeps {2 "
-                     "mm}, or the rim and not the head carries them."),
+                  N_("The bridge's outer feet stand {1 mm} from the bearing edge; common practice keeps "
+                     "{2 mm}, or the rim and not the head carries them."),
                   edge, RW_LEAST_FOOT_TO_EDGE);
   rw_check_add (check, used->bridge_foot_spread < used->bridge_spread ? RW_NOTE : RW_FINE,
                 "bridge.feet_narrow", "bridge.foot_spread bridge.spread",
@@ -74,9 +74,9 @@ check_bridge_feet (RwCheck *check)
                 used->bridge_foot_spread, used->bridge_spread);
   rw_check_add (check, rw_check_high (sag, RW_NEVER, RW_SAG_MOST, RW_SAG_SEEN),
                 "bridge.sag", "head.tension bridge.down_force bridge.sag",
-                N_("The head sinks by {1 mm} under the bridge. Set-up guides say to tighten it above {2 "
-                   "mm}, and open backs are seen up to {3 mm}; the sag depends on a tension that is known "
-                   "roughly at best."),
+                N_("The head sinks by {1 mm} under the bridge. Set-up guides say to tighten it above "
+                   "{2 mm}, and open backs are seen up to {3 mm}; the sag depends on a tension that is "
+                   "known roughly at best."),
                 sag, RW_SAG_SEEN, RW_SAG_MOST);
 }
 
@@ -100,8 +100,8 @@ check_break (RwCheck *check)
                 used->tailpiece_anchor, RW_LEAST_TAIL_LENGTH);
   rw_check_add (check, rw_check_high (front, RW_NEVER, rim, RW_NEVER),
                 "tailpiece.off_rim", "tailpiece.anchor bridge.offset rim.outer_diameter",
-                N_("The tailpiece's front edge would be {1 mm} from the rim's centre, outside the rim at {2 "
-                   "mm}. Bring it nearer to the bridge."),
+                N_("The tailpiece's front edge would be {1 mm} from the rim's centre, outside the rim at "
+                   "{2 mm}. Bring it nearer to the bridge."),
                 front, rim);
 }
 
@@ -112,9 +112,11 @@ check_over_hoop (RwCheck *check)
 
   rw_check_add (check, rw_check_low (room, 0.0, RW_LEAST_OVER_HOOP, RW_NEVER),
                 "strings.over_hoop", "neck.set_height hoop.height head.collar strings.over_hoop",
-                N_("The strings pass the hoop with {1 mm} to spare; {2 mm} keeps them clear of hoop and "
-                   "hooks. Set the board higher over the head, or take a lower hoop."),
-                room, RW_LEAST_OVER_HOOP);
+                room < 0.0 ? N_("The strings would have to pass {1 mm} under the hoop's top. Set the board "
+                                "higher over the head, or take a lower hoop.")
+                           : N_("The strings pass the hoop with {1 mm} to spare; {2 mm} keeps them clear of "
+                                "hoop and hooks. Set the board higher over the head, or take a lower hoop."),
+                fabs (room), RW_LEAST_OVER_HOOP);
 }
 
 /* Stress in the wire that carries the string: all of a plain one, the core of a wound one. */

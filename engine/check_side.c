@@ -23,10 +23,10 @@ check_outcome (RwCheck *check)
       break;
     case RW_SIDE_NO_BALANCE:
       rw_check_add (check, RW_STOP,
-                    "side.no_balance", "head.tension tailpiece.height tailpiece.anchor strings.set",
-                    N_("Strings that pull with {1 N} and a head at {2 N/m} find no balance: the head gives "
-                       "way as far as it can. Tighten the head, or set the tailpiece higher or farther "
-                       "back."),
+                    "side.no_balance", "strings.set head.tension neck.thickness_first",
+                    N_("Strings that pull with {1 N} and a head at {2 N/m} find no balance: head or neck "
+                       "gives way as far as it can. Take lighter strings, tighten the head, or make the "
+                       "neck stiffer."),
                     check->at[RW_STRINGS_TENSION_TOTAL], check->at[RW_HEAD_TENSION]);
       break;
     case RW_SIDE_SOLVED:
@@ -42,15 +42,15 @@ check_force (RwCheck *check)
 
   rw_check_add (check, force <= 0.0 ? RW_STOP : RW_FINE,
                 "side.no_force", "tailpiece.height bridge.height neck.set_height bridge.down_force",
-                N_("The strings press the bridge down with {1 N}: they lift it off the head. A higher "
-                   "bridge, a lower tailpiece or more neck angle is needed."),
-                force);
+                N_("The strings lift the bridge off the head with {1 N}. A higher bridge, a lower tailpiece "
+                   "or more neck angle is needed."),
+                -force);
   if (side->outcome == RW_SIDE_SOLVED)
     rw_check_add (check, rw_check_low (side->fret_plane, nut, RW_NEVER, RW_NEVER),
                   "side.bridge_under_nut", "bridge.height neck.angle setup.action nut.string_height",
-                  N_("Over the plane of the frets the strings come to {1 mm} at the bridge and stand at {2 "
-                     "mm} at the nut: they run down to the bridge and buzz. Raise the bridge or lessen the "
-                     "neck angle."),
+                  N_("Over the plane of the frets the strings come to {1 mm} at the bridge and stand at "
+                     "{2 mm} at the nut: they run down to the bridge and buzz. Raise the bridge or lessen "
+                     "the neck angle."),
                   side->fret_plane, nut);
 }
 

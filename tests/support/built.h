@@ -1,0 +1,20 @@
+/* A build given by what it changes in the built-in one, solved. */
+#pragma once
+
+#include "solve.h"
+
+typedef struct
+{
+  RwDesign   design;
+  RwMeasured measured;
+  RwResult   result;
+} Built;
+
+/* changes: "id=value" with "|" between, values as text in the unit of the table, or "@id=value" for what was
+ * measured; "" for none.  Lists have their items separated by ";" as in files. */
+Built *built_new (const char *changes);
+void   built_free (Built *built);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (Built, built_free)
+
+/* The dimension called id, its indices written out; the test fails where the build has no such row. */
+double built_value (const Built *built, const char *id);
