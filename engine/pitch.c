@@ -102,8 +102,9 @@ first_fret (const RwModel *m, int string)
   return string > m->r->plan.full ? (int) m->d->fifth_start_fret + 1 : 1;
 }
 
-/* One step of Gauss and Newton towards the least sum of squares: place and slope of a straight bridge. */
-static void
+/* One step of Gauss and Newton towards the least sum of squares: place and slope of a straight bridge.  Returns how
+ * far the bridge moved, mm. */
+static double
 improve (const RwModel *m, double *place, double *slope)
 {
   const RwPlan *plan = &m->r->plan;
@@ -123,17 +124,20 @@ improve (const RwModel *m, double *place, double *slope)
         b2 -= rate * here * arm;
       }
   double det = a11 * a22 - a12 * a12;
-  *place += (b1 * a22 - b2 * a12) / det;
-  *slope += (b2 * a11 - b1 * a12) / det;
+  double along = (b1 * a22 - b2 * a12) / det, turn = (b2 * a11 - b1 * a12) / det;
+
+  *place += along;
+  *slope += turn;
+  return fabs (along) + fabs (turn * plan->bridge_y[1]);
 }
 
 static void
 straight_bridge (RwModel *m)
 {
-  double place = 0, slope = 0;
+  double place = 0, slope = 0, moved = INFINITY;
 
-  for (int i = 0; i < 6; i++)
-    improve (m, &place, &slope);
+  for (int i = 0; i < 8 && moved > 1e-6; i++)
+    moved = improve (m, &place, &slope);
   rw_settle (m, RW_BRIDGE_BEST_OFFSET, place);
   rw_settle (m, RW_BRIDGE_BEST_ANGLE, atan (slope) / RW_RAD);
 }

@@ -116,7 +116,7 @@ class Neck:
         self.grid = np.linspace(0.0, self.heel, 201)
         self.grid_strings = np.array([self._gap(self.by_strings, x) for x in self.grid])
         self.grid_rod = np.array([self._gap(self.by_rod, x) for x in self.grid])
-        self.relief_free = self.build.fact("neck.relief_unrodded", self._relief(0.0)[0])
+        self.relief_free = self._relief(0.0)[0]
         self.rod_moment = self.build.fact("neck.rod_moment", self._least_moment())
 
     def _least_moment(self):

@@ -119,7 +119,9 @@ class Hooks:
         seat = build.row("hooks.seat_offset",
                          max(0.0, bend - p["hoop.edge_round"]) * (1 - math.sqrt(0.5)))
         claw = p["hoop.height"] - p["head.collar"] - p["hoop.notch_depth"] + seat + rod / 2
-        leg = build.row("hooks.leg", claw + p["shoes.below_edge"] + p["shoes.height"] / 2
+        self.bolt_depth = build.row("shoes.hole_below_edge", p["shoes.below_edge"] - p["rim.tone_ring_height"])
+        bolt = self.bolt_depth + p["rim.tone_ring_height"]
+        leg = build.row("hooks.leg", claw + bolt + p["shoes.height"] / 2
                         + p["hooks.nut_height"] + p["hooks.spare"])
         tangent = bend + rod / 2
         blank = build.row("hooks.blank", leg + p["hooks.claw"] - 2 * tangent
@@ -130,8 +132,7 @@ class Hooks:
         build.row("hooks.rod_total", p["hooks.count"] * (cut + p["shop.rod_kerf"]))
         tight = claw - p["hoop.travel"]
         out = self.outer + p["shoes.stand_off"] - (self.hoop.outer + seat + rod / 2)
-        build.row("hooks.lean", math.degrees(math.atan(out / (tight + p["shoes.below_edge"]))))
+        build.row("hooks.lean", math.degrees(math.atan(out / (tight + bolt))))
         build.row("hooks.tip_over_back", tight - leg + p["rim.tone_ring_height"] + p["rim.height"])
         build.row("hooks.stress", head.per_hook / THREADS[p["hooks.thread"]][2])
-        self.bolt_depth = build.row("shoes.hole_below_edge", p["shoes.below_edge"] - p["rim.tone_ring_height"])
         build.row("shoes.tap_drill", THREADS[p["shoes.thread"]][3])

@@ -173,7 +173,8 @@ def heel_rows(build, side, rim, at_rim):
               side.neck.nut_to_rim + p["nut.thickness"]
               + p["headstock.length"] * math.cos(math.radians(p["headstock.angle"])) + hollow
               + p["neck.blank_allowance"])
-    depth = p["neck.set_height"] + p["shoes.below_edge"]
+    ring = p["rim.tone_ring_height"]
+    depth = p["neck.set_height"] + build.fact("shoes.hole_below_edge", p["shoes.below_edge"] - ring) + ring
     part = min(depth / p["joint.heel_depth"], 1.0)
     return (top + (p["joint.heel_cap_width"] - top) * part) / 2
 
