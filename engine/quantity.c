@@ -103,7 +103,8 @@ skip_blanks (Reader *reader)
 static char
 take_operator (Reader *reader, const char *wanted)
 {
-  skip_blanks (reader);
+  if (*skip_blanks (reader) == '\0')
+    return 0;
   for (guint i = 0; i < G_N_ELEMENTS (operators); i++)
     if (strchr (wanted, operators[i].sign) != NULL && g_str_has_prefix (reader->at, operators[i].text))
       {

@@ -137,6 +137,8 @@ rw_unit_match (const char *text, const RwUnit *like, size_t *length)
   const RwUnit *best = NULL;
 
   *length = 0;
+  if (*text == '\0') /* as mostly */
+    return NULL;
   for (guint i = 0; i < G_N_ELEMENTS (units); i++)
     {
       size_t size = strlen (units[i].symbol);
