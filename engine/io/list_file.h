@@ -1,13 +1,24 @@
-/* The dimension list and the table of parameters as CSV (RFC 4180), JSON and text. */
+/* The dimension list, the findings and the table of parameters as text for people, CSV (RFC 4180) and JSON.
+ * All in English and without regard to the locale. */
 #pragma once
 
+#include "answer.h"
 #include "listing.h"
-#include "project.h"
 
 typedef enum { RW_LIST_TEXT, RW_LIST_CSV, RW_LIST_JSON } RwListFormat;
 
-/* New strings.  units changes how lengths are shown in text and CSV; JSON keeps full precision in the
- * unit of the table. */
-char *rw_list_write       (const RwProject *project, RwListFormat format, RwUnits units);
-char *rw_findings_write   (const RwProject *project, RwListFormat format); /* text or JSON */
+/* rw_list_write: every dimension that the build has.
+ *
+ * Text goes by the steps of the making, and has the findings after them.  CSV has a row for each dimension in
+ * the order of the table, empty fields for what was not measured or has no tolerance.  JSON is an object
+ * with the lists "dimensions", "findings", "steps" (titles in order) and "parameters"; null stands for what
+ * CSV leaves empty.  units changes how lengths are shown in text and CSV; JSON and CSV in mm have all digits.
+ * A new string.
+ */
+char *rw_list_write (const RwProject *project, const RwAnswer *answer, RwListFormat format, RwUnits units);
+
+/* The findings alone, as text or JSON: an object with the list "findings".  A new string. */
+char *rw_findings_write (const RwAnswer *answer, RwListFormat format, RwUnits units);
+
+/* The table of parameters: id, group, label, kind, unit, default, min, max, step, meaning.  A new string. */
 char *rw_parameters_write (RwListFormat format);

@@ -1,51 +1,10 @@
 #include "project_file.h"
 
-#include "json_text.h"
+#include "json_writer.h"
 #include "unknown.h"
 
-/* Where the writing is: out, and whether the present list or object has an item yet. */
-typedef struct
-{
-  GString *out;
-  int      indent;
-  gboolean first;
-} Writer;
-
 static void
-begin (Writer *writer, const char *mark)
-{
-  g_string_append (writer->out, mark);
-  writer->indent += 2;
-  writer->first = TRUE;
-}
-
-static void
-next (Writer *writer)
-{
-  g_string_append_printf (writer->out, "%s\n%*s", writer->first ? "" : ",", writer->indent, "");
-  writer->first = FALSE;
-}
-
-static void
-end (Writer *writer, const char *mark)
-{
-  writer->indent -= 2;
-  if (!writer->first)
-    g_string_append_printf (writer->out, "\n%*s", writer->indent, "");
-  g_string_append (writer->out, mark);
-  writer->first = FALSE;
-}
-
-static void
-name (Writer *writer, const char *text)
-{
-  next (writer);
-  rw_json_string (writer->out, text);
-  g_string_append (writer->out, ": ");
-}
-
-static void
-unknown_members (Writer *writer, const RwProject *project, const char *path)
+unknown_members (RwJsonWriter *writer, const RwProject *project, const char *path)
 {
   g_autoptr (GPtrArray) below = rw_unknown_below (project->unknown, path);
 
@@ -54,7 +13,7 @@ unknown_members (Writer *writer, const RwProject *project, const char *path)
       const char *member = g_ptr_array_index (below, i);
       g_autofree char *member_name = rw_unknown_name (member);
 
-      name (writer, member_name);
+      rw_json_name (writer, member_name);
       g_string_append (writer->out, g_hash_table_lookup (project->unknown, member));
     }
 }
@@ -105,16 +64,16 @@ append_parameter (GString *out, const RwDesign *design, RwParamId id)
 }
 
 static void
-parameters (Writer *writer, const RwProject *project)
+parameters (RwJsonWriter *writer, const RwProject *project)
 {
-  begin (writer, "{");
+  rw_json_begin (writer, '{');
   for (int id = 0; id < RW_PARAM_COUNT; id++)
     {
-      name (writer, rw_param ((RwParamId) id)->id);
+      rw_json_name (writer, rw_param ((RwParamId) id)->id);
       append_parameter (writer->out, &project->design, (RwParamId) id);
     }
   unknown_members (writer, project, "/parameters");
-  end (writer, "}");
+  rw_json_end (writer, '}');
 }
 
 /* ---- measured entries ---- */
@@ -150,42 +109,42 @@ append_entry (GString *out, const RwEntry *entry, GHashTable *unknown)
 }
 
 static void
-measured (Writer *writer, const RwProject *project)
+measured (RwJsonWriter *writer, const RwProject *project)
 {
   g_autoptr (GPtrArray) strangers = rw_unknown_below (project->unknown, "/measured");
 
-  begin (writer, "[");
+  rw_json_begin (writer, '[');
   for (guint i = 0; i < project->ledger->entries->len; i++)
     {
-      next (writer);
+      rw_json_next (writer);
       append_entry (writer->out, g_ptr_array_index (project->ledger->entries, i), project->unknown);
     }
   for (guint i = 0; i < strangers->len; i++)
     {
-      next (writer);
+      rw_json_next (writer);
       g_string_append (writer->out, g_hash_table_lookup (project->unknown, g_ptr_array_index (strangers, i)));
     }
-  end (writer, "]");
+  rw_json_end (writer, ']');
 }
 
 char *
 rw_project_to_text (const RwProject *project)
 {
-  Writer writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
 
-  begin (&writer, "{");
-  name (&writer, "rimwright");
+  rw_json_begin (&writer, '{');
+  rw_json_name (&writer, "rimwright");
   g_string_append_printf (writer.out, "%d", RW_FILE_VERSION);
-  name (&writer, "name");
+  rw_json_name (&writer, "name");
   rw_json_string (writer.out, project->name != NULL ? project->name : "");
-  name (&writer, "parameters");
+  rw_json_name (&writer, "parameters");
   parameters (&writer, project);
-  name (&writer, "measured");
+  rw_json_name (&writer, "measured");
   measured (&writer, project);
-  name (&writer, "notes");
+  rw_json_name (&writer, "notes");
   rw_json_string (writer.out, project->notes != NULL ? project->notes : "");
   unknown_members (&writer, project, "");
-  end (&writer, "}");
+  rw_json_end (&writer, '}');
   g_string_append_c (writer.out, '\n');
   return g_string_free (writer.out, FALSE);
 }

@@ -1,0 +1,31 @@
+#include "answer.h"
+
+RwAnswer *
+rw_answer_new (const RwProject *project)
+{
+  RwAnswer *answer = g_new (RwAnswer, 1);
+
+  rw_measured_init (&answer->measured);
+  rw_ledger_fill (project->ledger, &answer->measured);
+  rw_solve (&project->design, &answer->measured, &answer->now);
+  rw_solve (&project->design, NULL, &answer->planned);
+  answer->findings = rw_check (&project->design, &answer->measured, &answer->now);
+  return answer;
+}
+
+void
+rw_answer_free (RwAnswer *answer)
+{
+  if (answer == NULL)
+    return;
+  g_ptr_array_unref (answer->findings);
+  g_free (answer);
+}
+
+gboolean
+rw_answer_stops (const RwAnswer *answer)
+{
+  const RwFinding *worst = answer->findings->len > 0 ? g_ptr_array_index (answer->findings, 0) : NULL;
+
+  return worst != NULL && worst->severity == RW_STOP;
+}

@@ -1,0 +1,97 @@
+/* Lists as comma-separated values: RFC 4180, Common Format and MIME Type for CSV Files, 2005. */
+#include "list_formats.h"
+
+#include <math.h>
+#include <string.h>
+
+/* Of lengths in inches; the writer of quantities adds two. */
+#define DECIMALS 4
+
+/* The fields of a row, NULL-ended. */
+static void
+append_row (GString *out, const char *const *fields)
+{
+  for (int i = 0; fields[i] != NULL; i++)
+    {
+      g_string_append (out, i > 0 ? "," : "");
+      if (strpbrk (fields[i], ",\"\r\n") == NULL)
+        g_string_append (out, fields[i]);
+      else
+        {
+          g_auto (GStrv) parts = g_strsplit (fields[i], "\"", -1);
+          g_autofree char *doubled = g_strjoinv ("\"\"", parts);
+
+          g_string_append_printf (out, "\"%s\"", doubled);
+        }
+    }
+  g_string_append (out, "\r\n");
+}
+
+static char *
+number_field (double value, const char *unit, RwUnits units)
+{
+  if (!isfinite (value))
+    return g_strdup ("");
+  if (units == RW_UNITS_MM || strcmp (unit, "mm") != 0)
+    return rw_number_write (value);
+  return rw_quantity_write (value, unit, units, DECIMALS, '.');
+}
+
+static void
+append_dimension (GString *out, const RwRow *row, RwUnits units)
+{
+  const RwDim *dim = rw_slot_dim (row->slot);
+  gboolean inches = units != RW_UNITS_MM && strcmp (dim->unit, "mm") == 0;
+  g_autofree char *id = rw_slot_id (row->slot);
+  g_autofree char *label = rw_slot_label (row->slot);
+  g_autofree char *value = number_field (row->value, dim->unit, units);
+  g_autofree char *planned = number_field (row->planned, dim->unit, units);
+  g_autofree char *measured = number_field (row->measured, dim->unit, units);
+  /* A tolerance is finer than the fractions on a rule. */
+  g_autofree char *tolerance = number_field (dim->tolerance > 0 ? dim->tolerance : NAN, dim->unit,
+                                             inches ? RW_UNITS_INCH : RW_UNITS_MM);
+  const char *const fields[] = { id, dim->part, label, inches ? "in" : dim->unit, value, planned, measured,
+                                 tolerance, rw_step_title (dim->step), NULL };
+
+  append_row (out, fields);
+}
+
+char *
+rw_list_csv (const RwAnswer *answer, RwUnits units)
+{
+  static const char *const header[] = { "id", "part", "label", "unit", "value", "planned", "measured",
+                                        "tolerance", "step", NULL };
+  g_autoptr (GArray) rows = rw_listing_rows (&answer->now, &answer->planned, &answer->measured);
+  GString *out = g_string_new (NULL);
+
+  append_row (out, header);
+  for (guint i = 0; i < rows->len; i++)
+    append_dimension (out, &g_array_index (rows, RwRow, i), units);
+  return g_string_free (out, FALSE);
+}
+
+static void
+append_parameter (GString *out, const RwParam *param)
+{
+  gboolean ranged = rw_param_is_number (param);
+  g_autofree char *min = ranged ? rw_number_write (param->min) : g_strdup ("");
+  g_autofree char *max = ranged ? rw_number_write (param->max) : g_strdup ("");
+  g_autofree char *step = ranged ? rw_number_write (param->step) : g_strdup ("");
+  const char *const fields[] = { param->id, param->group, param->label, rw_param_kind_name (param),
+                                 param->unit, param->initial, min, max, step, param->meaning, NULL };
+
+  append_row (out, fields);
+}
+
+char *
+rw_parameters_csv (void)
+{
+  static const char *const header[] = { "id", "group", "label", "kind", "unit", "default", "min", "max",
+                                        "step", "meaning", NULL };
+  GString *out = g_string_new (NULL);
+
+  append_row (out, header);
+  for (int id = 0; id < RW_PARAM_COUNT; id++)
+    append_parameter (out, rw_param ((RwParamId) id));
+  return g_string_free (out, FALSE);
+}

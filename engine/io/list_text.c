@@ -1,0 +1,208 @@
+/* Lists for people, on a terminal or on paper: columns of even width. */
+#include "list_formats.h"
+
+#include <math.h>
+#include <string.h>
+
+static const struct
+{
+  const char *unit;
+  int         decimals;
+} decimals_of[] = {
+  { "mm", 2 }, { "deg", 2 }, { "N", 1 },  { "N/m", 0 },   { "N mm", 0 }, { "N/mm2", 1 },
+  { "g", 1 },  { "%", 1 },   { "Hz", 1 }, { "1/min", 0 }, { "cent", 1 },
+};
+
+#define DECIMALS 2 /* of all other units, and of numbers without one */
+
+static char *
+number (double value, const char *unit, RwUnits units)
+{
+  int decimals = DECIMALS;
+
+  for (guint i = 0; i < G_N_ELEMENTS (decimals_of); i++)
+    if (strcmp (unit, decimals_of[i].unit) == 0)
+      decimals = decimals_of[i].decimals;
+  return rw_quantity_write (value, unit, units, decimals, '.');
+}
+
+/* ---- columns ---- */
+
+/* Rows of texts, set so that every column is as wide as its widest text.  An own heading stands where a row
+ * has one field only. */
+typedef struct
+{
+  GPtrArray *rows; /* of char ** */
+  guint      right; /* bit k: column k is set to the right */
+} Columns;
+
+static void
+add (Columns *columns, const char *const *fields)
+{
+  g_ptr_array_add (columns->rows, g_strdupv ((char **) fields));
+}
+
+static void
+pad (GString *out, glong width)
+{
+  for (glong i = 0; i < width; i++)
+    g_string_append_c (out, ' ');
+}
+
+static void
+append_fields (GString *out, char **fields, const glong *widths, guint right)
+{
+  for (int k = 0; fields[k] != NULL; k++)
+    {
+      glong room = widths[k] - g_utf8_strlen (fields[k], -1);
+
+      g_string_append (out, "  ");
+      pad (out, right & (1u << k) ? room : 0);
+      g_string_append (out, fields[k]);
+      pad (out, right & (1u << k) ? 0 : room);
+    }
+  while (out->str[out->len - 1] == ' ')
+    g_string_truncate (out, out->len - 1);
+  g_string_append_c (out, '\n');
+}
+
+/* Takes the rows over. */
+static char *
+set_columns (Columns *columns)
+{
+  glong widths[16] = { 0 };
+  GString *out = g_string_new (NULL);
+
+  for (guint i = 0; i < columns->rows->len; i++)
+    {
+      char **fields = g_ptr_array_index (columns->rows, i);
+
+      for (int k = 0; fields[1] != NULL && fields[k] != NULL; k++)
+        widths[k] = MAX (widths[k], g_utf8_strlen (fields[k], -1));
+    }
+  for (guint i = 0; i < columns->rows->len; i++)
+    {
+      char **fields = g_ptr_array_index (columns->rows, i);
+
+      if (fields[1] == NULL)
+        g_string_append_printf (out, "%s%s\n", i > 0 ? "\n" : "", fields[0]);
+      else
+        append_fields (out, fields, widths, columns->right);
+    }
+  g_clear_pointer (&columns->rows, g_ptr_array_unref);
+  return g_string_free (out, FALSE);
+}
+
+static Columns
+columns_new (guint right)
+{
+  return (Columns){ g_ptr_array_new_with_free_func ((GDestroyNotify) g_strfreev), right };
+}
+
+/* ---- dimensions ---- */
+
+static void
+add_dimension (Columns *columns, const RwRow *row, RwUnits units)
+{
+  const RwDim *dim = rw_slot_dim (row->slot);
+  g_autofree char *id = rw_slot_id (row->slot);
+  g_autofree char *label = rw_slot_label (row->slot);
+  g_autofree char *value = number (row->value, dim->unit, units);
+  /* A tolerance is finer than the fractions on a rule. */
+  g_autofree char *tolerance = number (dim->tolerance, dim->unit,
+                                       units == RW_UNITS_FRACTION ? RW_UNITS_INCH : units);
+  g_autofree char *within = dim->tolerance > 0 ? g_strconcat ("± ", tolerance, NULL) : g_strdup ("");
+  g_autofree char *planned = isfinite (row->planned) ? number (row->planned, dim->unit, units) : NULL;
+  g_autofree char *measured = g_strdup_printf ("measured; planned %s", planned != NULL ? planned : "none");
+  const char *const fields[] = { label, value, rw_quantity_unit (dim->unit, units), within, id,
+                                 isfinite (row->measured) ? measured : "", NULL };
+
+  add (columns, fields);
+}
+
+/* By the steps of the making, in each as the table has them. */
+static char *
+dimensions (const RwAnswer *answer, RwUnits units)
+{
+  g_autoptr (GArray) rows = rw_listing_rows (&answer->now, &answer->planned, &answer->measured);
+  Columns columns = columns_new (1u << 1);
+
+  for (RwStep step = 0; step < RW_STEP_COUNT; step++)
+    {
+      const char *const heading[] = { rw_step_title (step), NULL };
+      gboolean headed = FALSE;
+
+      for (guint i = 0; i < rows->len; i++)
+        {
+          const RwRow *row = &g_array_index (rows, RwRow, i);
+
+          if (rw_slot_dim (row->slot)->step != step)
+            continue;
+          if (!headed)
+            add (&columns, heading);
+          headed = TRUE;
+          add_dimension (&columns, row, units);
+        }
+    }
+  return set_columns (&columns);
+}
+
+char *
+rw_list_text (const RwAnswer *answer, RwUnits units)
+{
+  g_autofree char *list = dimensions (answer, units);
+  g_autofree char *findings = rw_findings_text (answer, units);
+
+  return g_strconcat (list, "\nFindings\n", findings, NULL);
+}
+
+/* ---- findings ---- */
+
+char *
+rw_findings_text (const RwAnswer *answer, RwUnits units)
+{
+  GString *out = g_string_new (NULL);
+
+  for (guint i = 0; i < answer->findings->len; i++)
+    {
+      const RwFinding *finding = g_ptr_array_index (answer->findings, i);
+      g_autofree char *text = rw_finding_words (finding, finding->pattern, (RwStyle){ units, '.' });
+      g_autofree char *ids = g_strjoinv (", ", finding->ids);
+
+      g_string_append_printf (out, "  %-7s  %s\n", rw_severity_name (finding->severity), text);
+      g_string_append_printf (out, "  %-7s  %s: %s\n", "", finding->rule, ids);
+    }
+  if (answer->findings->len == 0)
+    g_string_append (out, "  Nothing found\n");
+  return g_string_free (out, FALSE);
+}
+
+/* ---- the table of parameters ---- */
+
+static void
+add_parameter (Columns *columns, const RwParam *param)
+{
+  g_autofree char *min = rw_number_write (param->min);
+  g_autofree char *max = rw_number_write (param->max);
+  g_autofree char *range = rw_param_is_number (param) ? g_strdup_printf ("%s to %s", min, max) : NULL;
+  const char *const fields[] = { param->id, param->label, range != NULL ? range : rw_param_kind_name (param),
+                                 rw_quantity_unit (param->unit, RW_UNITS_MM), param->initial, NULL };
+
+  add (columns, fields);
+}
+
+char *
+rw_parameters_text (void)
+{
+  Columns columns = columns_new (0);
+
+  for (RwParamId id = 0; id < RW_PARAM_COUNT; id++)
+    {
+      const char *const heading[] = { rw_param (id)->group, NULL };
+
+      if (id == 0 || rw_param (id - 1)->group != rw_param (id)->group)
+        add (&columns, heading);
+      add_parameter (&columns, rw_param (id));
+    }
+  return set_columns (&columns);
+}
