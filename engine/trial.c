@@ -152,6 +152,7 @@ try_leader (const RwTrialJob *job, int place, RwTrial *trial)
 /* Dimensions between two points */
 
 #define LENGTH_MIN 0.05 /* paper mm: under this there is nothing to see */
+#define UPRIGHT 0.1     /* what leans to the left no more than this is still read from the right */
 
 typedef enum
 {
@@ -237,7 +238,7 @@ read_dimension (const RwTrialJob *job, int row, Reading *reading)
 
   if (!measured_along (item, &reading->along, &side))
     return FALSE;
-  if (reading->along.x < -1e-9 || (reading->along.x < 1e-9 && reading->along.y < 0))
+  if (reading->along.x < -UPRIGHT || (reading->along.x < UPRIGHT && reading->along.y < 0))
     reading->along = (RwPoint){ -reading->along.x, -reading->along.y };
   reading->up = left_of (reading->along);
 

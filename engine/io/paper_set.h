@@ -1,0 +1,58 @@
+/* The papers of a project as pages that are ready to be painted: for files, for the printer, for a look
+ * before either. */
+#pragma once
+
+#include "page.h"
+#include "paper.h"
+#include "paper_size.h"
+
+typedef struct
+{
+  const RwPaper *paper;
+  const char   **only;       /* ids of kinds, NULL-ended; NULL: all */
+  gboolean       svg, png;   /* files besides the PDF */
+  RwStyle        style;
+  const char    *date;       /* ISO 8601, as shown on each page and kept in the PDF */
+  double         margin_mm;  /* 0: 10 */
+  double         overlap_mm; /* of the pages of one sheet; 0: 12 */
+  /* What the printer makes of 100 mm along the page's width and height; 0: 100.  Pages are drawn larger or
+   * smaller by as much, about their middle. */
+  double printed_width_mm, printed_height_mm;
+} RwPapersOptions;
+
+typedef struct
+{
+  const RwPaperKind *kind;
+  char              *title;  /* of the sheet, translated */
+  char              *label;  /* in an outline: the title, or "page 2 of 4" after the first */
+  gboolean           is_first; /* page of its sheet */
+  double             width, height; /* mm */
+  RwPagePart         parts[2]; /* the drawing, and what stands round it */
+  RwBox              clip;     /* of the drawing: mm from the upper left corner, y down */
+} RwPaperPage;
+
+typedef struct
+{
+  GPtrArray *pages;  /* of RwPaperPage, in order */
+  GPtrArray *pieces; /* of RwPaperPage: sheets in full size in one piece, however large */
+  double     stretch_x, stretch_y; /* the printer's correction */
+
+  /* What the pages are made of. */
+  GPtrArray *sheets, *layouts;
+} RwPaperSet;
+
+/* Solves the project, and builds and lays out what the options ask for.  NULL and RW_FILE_ERROR_VALUE where
+ * they name a kind that is not known, or the build has none of these papers. */
+RwPaperSet *rw_paper_set_new  (const RwProject *project, const RwPapersOptions *options, GError **error);
+void        rw_paper_set_free (RwPaperSet *set);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwPaperSet, rw_paper_set_free)
+
+/* Paints a page for the printer.  cr's unit is a millimetre, y down, its origin the page's upper left
+ * corner. */
+void rw_paper_set_paint (const RwPaperSet *set, const RwPaperPage *page, cairo_t *cr);
+
+/* The project's name, or words in its place. */
+const char *rw_paper_set_title (const RwProject *project);
+
+/* The page as it goes into a picture, without clip and correction; parts belong to the set. */
+RwPage rw_paper_page_picture (const RwPaperPage *page);
