@@ -2,6 +2,8 @@
 
 #include <glib/gi18n.h>
 
+#include "access.h"
+
 /* Who is to be told, kept while a dialog is open. */
 typedef struct
 {
@@ -67,8 +69,8 @@ show_chooser (GtkFileChooserNative *dialog, RwPathFunc done, gpointer user_data)
 void
 rw_dialog_open (GtkWindow *parent, RwPathFunc done, gpointer user_data)
 {
-  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (_("Open a build"), parent, GTK_FILE_CHOOSER_ACTION_OPEN,
-                                                              _("_Open"), _("_Cancel"));
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
+      _("Open a build"), parent, GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"), _("_Cancel"));
 
   add_filters (GTK_FILE_CHOOSER (dialog));
   show_chooser (dialog, done, user_data);
@@ -77,8 +79,8 @@ rw_dialog_open (GtkWindow *parent, RwPathFunc done, gpointer user_data)
 void
 rw_dialog_save (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data)
 {
-  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (_("Save the build"), parent, GTK_FILE_CHOOSER_ACTION_SAVE,
-                                                              _("_Save"), _("_Cancel"));
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
+      _("Save the build"), parent, GTK_FILE_CHOOSER_ACTION_SAVE, _("_Save"), _("_Cancel"));
   g_autoptr (GFile) file = g_path_is_absolute (suggestion) ? g_file_new_for_path (suggestion) : NULL;
 
   add_filters (GTK_FILE_CHOOSER (dialog));
@@ -92,8 +94,8 @@ rw_dialog_save (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpoi
 void
 rw_dialog_folder (GtkWindow *parent, const char *title, RwPathFunc done, gpointer user_data)
 {
-  show_chooser (gtk_file_chooser_native_new (title, parent, GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER, _("_Choose"),
-                                             _("_Cancel")),
+  show_chooser (gtk_file_chooser_native_new (title, parent, GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER,
+                                             _("_Choose"), _("_Cancel")),
                 done, user_data);
 }
 
@@ -118,8 +120,9 @@ rw_dialog_unsaved (GtkWindow *parent, const char *name, RwAnswerFunc done, gpoin
                                               GTK_MESSAGE_QUESTION, GTK_BUTTONS_NONE,
                                               _("Save the changes to “%s”?"), name);
 
-  gtk_message_dialog_format_secondary_text (GTK_MESSAGE_DIALOG (dialog), "%s",
-                                            _("What has been changed since it was last saved is lost otherwise."));
+  gtk_message_dialog_format_secondary_text (
+      GTK_MESSAGE_DIALOG (dialog), "%s",
+      _("What has been changed since it was last saved is lost otherwise."));
   gtk_window_set_title (GTK_WINDOW (dialog), _("Unsaved changes"));
   gtk_dialog_add_button (GTK_DIALOG (dialog), _("_Don’t save"), RW_ANSWER_DISCARD);
   gtk_dialog_add_button (GTK_DIALOG (dialog), _("_Cancel"), RW_ANSWER_STAY);
@@ -144,8 +147,9 @@ on_text_response (GtkDialog *dialog, int response, Waiting *waiting)
 void
 rw_dialog_text (GtkWindow *parent, const char *title, const char *text, RwTextFunc done, gpointer user_data)
 {
-  GtkWidget *dialog = gtk_dialog_new_with_buttons (title, parent, GTK_DIALOG_MODAL | GTK_DIALOG_USE_HEADER_BAR,
-                                                   _("_Cancel"), GTK_RESPONSE_CANCEL, _("_OK"), GTK_RESPONSE_OK, NULL);
+  GtkWidget *dialog
+      = gtk_dialog_new_with_buttons (title, parent, GTK_DIALOG_MODAL | GTK_DIALOG_USE_HEADER_BAR,
+                                     _("_Cancel"), GTK_RESPONSE_CANCEL, _("_OK"), GTK_RESPONSE_OK, NULL);
   GtkWidget *content = gtk_dialog_get_content_area (GTK_DIALOG (dialog));
   Waiting *waiting = waiting_new (G_CALLBACK (done), user_data);
 
@@ -153,7 +157,7 @@ rw_dialog_text (GtkWindow *parent, const char *title, const char *text, RwTextFu
   gtk_editable_set_text (GTK_EDITABLE (waiting->entry), text);
   gtk_editable_set_width_chars (GTK_EDITABLE (waiting->entry), 40);
   gtk_entry_set_activates_default (GTK_ENTRY (waiting->entry), TRUE);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (waiting->entry), GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
+  rw_access_name (waiting->entry, title);
   gtk_widget_set_margin_start (waiting->entry, 18);
   gtk_widget_set_margin_end (waiting->entry, 18);
   gtk_widget_set_margin_top (waiting->entry, 18);

@@ -27,6 +27,7 @@ void rw_dialog_unsaved (GtkWindow *parent, const char *name, RwAnswerFunc done, 
 /* text is NULL where the maker went back. */
 typedef void (*RwTextFunc) (const char *text, gpointer user_data);
 
-void rw_dialog_text (GtkWindow *parent, const char *title, const char *text, RwTextFunc done, gpointer user_data);
+void rw_dialog_text (GtkWindow *parent, const char *title, const char *text, RwTextFunc done,
+                     gpointer user_data);
 
 void rw_dialog_error (GtkWindow *parent, const char *what, const char *why);

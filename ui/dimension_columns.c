@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "access.h"
 #include "words.h"
 
 /* One column: what it shows, and whom it asks. */
@@ -234,7 +235,7 @@ show_measured (Column *column, GtkWidget *entry, RwDimensionItem *item)
   set_class (entry, "error", FALSE);
   set_class (entry, "measured", !isnan (row->measured));
   gtk_editable_set_text (GTK_EDITABLE (entry), text);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  rw_access_name (entry, name);
 }
 
 /* ---- cells ---- */
@@ -273,7 +274,8 @@ on_bind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
   if (GTK_IS_TREE_EXPANDER (child))
     gtk_tree_expander_set_list_row (GTK_TREE_EXPANDER (child), gtk_list_item_get_item (cell));
   g_signal_connect_object (item, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
-  g_signal_connect_object (column->document, "changed", G_CALLBACK (on_document_changed), cell, G_CONNECT_SWAPPED);
+  g_signal_connect_object (column->document, "changed", G_CALLBACK (on_document_changed), cell,
+                           G_CONNECT_SWAPPED);
   show_cell (cell);
 }
 
@@ -297,7 +299,10 @@ static const ColumnKind kinds[] = {
 };
 
 void
-rw_dimension_columns_add (GtkColumnView *view, RwDocument *document, RwMeasureReport report, gpointer user_data)
+rw_dimension_columns_add (GtkColumnView *view,
+                          RwDocument *document,
+                          RwMeasureReport report,
+                          gpointer user_data)
 {
   for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
     {

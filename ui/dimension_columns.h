@@ -10,4 +10,5 @@
 typedef void (*RwMeasureReport) (const char *message, gpointer user_data);
 
 /* Adds all columns to a view whose rows are GtkTreeListRow over RwDimensionItem. */
-void rw_dimension_columns_add (GtkColumnView *view, RwDocument *document, RwMeasureReport report, gpointer user_data);
+void rw_dimension_columns_add (GtkColumnView *view, RwDocument *document, RwMeasureReport report,
+                               gpointer user_data);

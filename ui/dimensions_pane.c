@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 #include <string.h>
 
+#include "access.h"
 #include "dimension_columns.h"
 #include "dimension_item.h"
 #include "words.h"
@@ -72,7 +73,8 @@ wanted (RwDimensionsPane *self, RwDimensionItem *line, const RwDim *dim)
 {
   return self->words == NULL || holds (rw_dimension_item_title (line), self->words)
          || holds (_(dim->label), self->words) || holds (dim->id, self->words)
-         || holds (rw_part_words (dim->part), self->words) || holds (_(rw_step_title (dim->step)), self->words);
+         || holds (rw_part_words (dim->part), self->words)
+         || holds (_(rw_step_title (dim->step)), self->words);
 }
 
 /* Collects a heading under its parent once in a filling. */
@@ -129,8 +131,9 @@ place_rows (RwDimensionsPane *self, GPtrArray *used, const GArray *rows)
 static void
 fill (RwDimensionsPane *self)
 {
-  g_autoptr (GArray) rows = rw_listing_rows (rw_document_now (self->document), rw_document_planned (self->document),
-                                             rw_document_measured (self->document));
+  g_autoptr (GArray) rows
+      = rw_listing_rows (rw_document_now (self->document), rw_document_planned (self->document),
+                         rw_document_measured (self->document));
   g_autoptr (GPtrArray) used = g_ptr_array_new ();
 
   self->stale = FALSE;
@@ -252,7 +255,8 @@ static void
 on_line_chosen (RwDimensionsPane *self)
 {
   GtkTreeListRow *row = gtk_single_selection_get_selected_item (self->selection);
-  g_autoptr (RwDimensionItem) item = row != NULL ? RW_DIMENSION_ITEM (gtk_tree_list_row_get_item (row)) : NULL;
+  g_autoptr (RwDimensionItem) item
+      = row != NULL ? RW_DIMENSION_ITEM (gtk_tree_list_row_get_item (row)) : NULL;
   const RwRow *chosen = item != NULL ? rw_dimension_item_row (item) : NULL;
 
   if (!self->following && chosen != NULL && (int) chosen->slot != selected_slot (self))
@@ -319,8 +323,8 @@ build_tools (RwDimensionsPane *self)
   GtkWidget *search = gtk_search_entry_new ();
 
   g_object_set (search, "placeholder-text", _("Find a dimension"), NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (search), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Find a dimension"), -1);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (grouping), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Grouped"), -1);
+  rw_access_name (search, _("Find a dimension"));
+  rw_access_name (grouping, _("Grouped"));
   g_signal_connect_object (search, "search-changed", G_CALLBACK (on_search), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (grouping, "notify::selected", G_CALLBACK (on_grouping), self, G_CONNECT_SWAPPED);
 
@@ -336,7 +340,7 @@ build_view (RwDimensionsPane *self)
 
   self->view = gtk_column_view_new (g_object_ref (GTK_SELECTION_MODEL (self->selection)));
   gtk_widget_add_css_class (self->view, "dimensions");
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->view), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Dimensions"), -1);
+  rw_access_name (self->view, _("Dimensions"));
   rw_dimension_columns_add (GTK_COLUMN_VIEW (self->view), self->document, on_measure_report, self);
 
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), self->view);

@@ -199,7 +199,8 @@ rw_document_finding_for (RwDocument *self, const char *id)
     {
       const RwFinding *finding = g_ptr_array_index (self->findings, i);
 
-      if (g_strv_contains ((const char *const *) finding->ids, id))
+      if (finding->severity == RW_NOTE ? g_strcmp0 (finding->ids[0], id) == 0
+                                       : g_strv_contains ((const char *const *) finding->ids, id))
         return finding;
     }
   return NULL;
@@ -368,8 +369,8 @@ rw_document_measure (RwDocument *self, const char *id, const char *text, GError 
     return FALSE;
 
   rw_history_barrier (self->history);
-  rw_history_put (self->history, g_steal_pointer (&next), empty ? _("Measured value taken away") : _("Measured value"),
-                  NULL);
+  rw_history_put (self->history, g_steal_pointer (&next),
+                  empty ? _("Measured value taken away") : _("Measured value"), NULL);
   refresh (self, RW_CHANGE_MEASURED);
   return TRUE;
 }

@@ -44,7 +44,8 @@ const RwMeasured *rw_document_measured (RwDocument *self);
 const RwResult   *rw_document_now      (RwDocument *self); /* measured values in their places */
 const RwResult   *rw_document_planned  (RwDocument *self); /* as if nothing had been measured */
 const GPtrArray  *rw_document_findings (RwDocument *self); /* of RwFinding, worst first */
-/* The worst finding that names a parameter or dimension by its id (indices written out); NULL if none. */
+/* The worst finding that concerns a parameter or dimension, by its id (indices written out); NULL if none.  A
+ * note concerns only what it names first. */
 const RwFinding  *rw_document_finding_for (RwDocument *self, const char *id);
 
 /* How numbers are shown and read: units by choice, decimal mark by locale. */
@@ -55,7 +56,7 @@ void    rw_document_set_units (RwDocument *self, RwUnits units);
  * change of anything else.  Refused with a sentence to show, the design being left as it was. */
 gboolean rw_document_set_text   (RwDocument *self, RwParamId id, const char *text, GError **error);
 gboolean rw_document_set_number (RwDocument *self, RwParamId id, double value, GError **error);
-void     rw_document_put_back   (RwDocument *self, RwParamId id, const RwDesign *from); /* its value in from */
+void     rw_document_put_back   (RwDocument *self, RwParamId id, const RwDesign *from); /* as in from */
 void     rw_document_settle     (RwDocument *self);
 
 /* A drag: one step of undo called name (translated), from begin to end; cancel puts everything back.

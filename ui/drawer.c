@@ -2,6 +2,7 @@
 
 #include <glib/gi18n.h>
 
+#include "access.h"
 #include "dimensions_pane.h"
 #include "findings_pane.h"
 
@@ -10,7 +11,7 @@ struct _RwDrawer
   GtkBox parent;
 
   RwDocument *document;
-  RwPage      page;
+  RwDrawerPage      page;
   GtkWidget  *tabs[RW_PAGE_COUNT];
   GtkWidget  *panes[RW_PAGE_COUNT]; /* NULL until first shown */
   GtkWidget  *tools;                /* holds the tools of the page shown */
@@ -20,7 +21,7 @@ struct _RwDrawer
 G_DEFINE_FINAL_TYPE (RwDrawer, rw_drawer, GTK_TYPE_BOX)
 
 static void
-make_pane (RwDrawer *self, RwPage page)
+make_pane (RwDrawer *self, RwDrawerPage page)
 {
   if (page == RW_PAGE_FINDINGS)
     self->panes[page] = rw_findings_pane_new (self->document);
@@ -78,7 +79,7 @@ on_changed (RwDrawer *self)
 /* ---- making and unmaking ---- */
 
 static void
-add_tab (RwDrawer *self, GtkWidget *bar, RwPage page, const char *title)
+add_tab (RwDrawer *self, GtkWidget *bar, RwDrawerPage page, const char *title)
 {
   self->tabs[page] = gtk_toggle_button_new_with_label (title);
   gtk_button_set_has_frame (GTK_BUTTON (self->tabs[page]), FALSE);
@@ -94,7 +95,7 @@ build_bar (RwDrawer *self)
   GtkWidget *bar = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
   GtkWidget *close = gtk_button_new_from_icon_name ("window-close-symbolic");
 
-  gtk_widget_add_css_class (bar, "drawer-bar");
+  gtk_widget_add_css_class (bar, "strip");
   add_tab (self, bar, RW_PAGE_FINDINGS, _("Findings"));
   add_tab (self, bar, RW_PAGE_DIMENSIONS, _("Dimensions"));
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[RW_PAGE_FINDINGS]), TRUE);
@@ -108,8 +109,7 @@ build_bar (RwDrawer *self)
   gtk_button_set_has_frame (GTK_BUTTON (close), FALSE);
   gtk_widget_set_hexpand (close, TRUE);
   gtk_widget_set_halign (close, GTK_ALIGN_END);
-  gtk_widget_set_tooltip_text (close, _("Close the drawer"));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (close), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Close the drawer"), -1);
+  rw_access_title (close, _("Close the drawer"));
   gtk_actionable_set_action_name (GTK_ACTIONABLE (close), "win.show-drawer");
   gtk_box_append (GTK_BOX (bar), close);
   gtk_box_append (GTK_BOX (self), bar);
@@ -150,14 +150,14 @@ rw_drawer_new (RwDocument *document)
   return GTK_WIDGET (self);
 }
 
-RwPage
+RwDrawerPage
 rw_drawer_page (RwDrawer *self)
 {
   return self->page;
 }
 
 void
-rw_drawer_show (RwDrawer *self, RwPage page)
+rw_drawer_show (RwDrawer *self, RwDrawerPage page)
 {
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[page]), TRUE);
 }

@@ -10,11 +10,11 @@ typedef enum
   RW_PAGE_FINDINGS,
   RW_PAGE_DIMENSIONS,
   RW_PAGE_COUNT,
-} RwPage;
+} RwDrawerPage;
 
 #define RW_TYPE_DRAWER (rw_drawer_get_type ())
 G_DECLARE_FINAL_TYPE (RwDrawer, rw_drawer, RW, DRAWER, GtkBox)
 
-GtkWidget *rw_drawer_new  (RwDocument *document);
-RwPage     rw_drawer_page (RwDrawer *self);
-void       rw_drawer_show (RwDrawer *self, RwPage page);
+GtkWidget   *rw_drawer_new  (RwDocument *document);
+RwDrawerPage rw_drawer_page (RwDrawer *self);
+void         rw_drawer_show (RwDrawer *self, RwDrawerPage page);

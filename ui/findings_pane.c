@@ -2,6 +2,7 @@
 
 #include <glib/gi18n.h>
 
+#include "access.h"
 #include "mark.h"
 #include "words.h"
 
@@ -27,11 +28,11 @@ row_new (void)
   gtk_widget_add_css_class (line, "finding");
   gtk_widget_add_css_class (severity, "finding-title");
   gtk_label_set_xalign (GTK_LABEL (severity), 0);
-  gtk_label_set_width_chars (GTK_LABEL (severity), 8);
+  gtk_label_set_width_chars (GTK_LABEL (severity), 7);
   gtk_label_set_xalign (GTK_LABEL (text), 0);
   gtk_label_set_wrap (GTK_LABEL (text), TRUE);
   gtk_widget_set_hexpand (text, TRUE);
-  gtk_widget_set_valign (mark, GTK_ALIGN_BASELINE);
+  gtk_widget_set_valign (mark, GTK_ALIGN_START);
   gtk_widget_set_valign (severity, GTK_ALIGN_BASELINE);
   gtk_widget_set_valign (text, GTK_ALIGN_BASELINE);
   gtk_box_append (GTK_BOX (line), mark);
@@ -51,7 +52,7 @@ row_fill (GtkWidget *row, const RwFinding *finding, RwStyle style)
   rw_mark_set (RW_MARK (mark), finding->severity);
   gtk_label_set_text (GTK_LABEL (severity), rw_severity_words (finding->severity));
   gtk_label_set_text (GTK_LABEL (text), words);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  rw_access_name (row, name);
 }
 
 /* ---- the list ---- */
@@ -71,7 +72,7 @@ mark_selected (RwFindingsPane *self)
   GtkListBoxRow *present = gtk_list_box_get_selected_row (GTK_LIST_BOX (self->list));
   int place = present != NULL ? gtk_list_box_row_get_index (present) : -1;
 
-  if (place >= 0 && place < (int) findings->len && names_selection (self, g_ptr_array_index (findings, place)))
+  if (place >= 0 && place < (int)findings->len && names_selection (self, g_ptr_array_index (findings, place)))
     return;
   gtk_list_box_unselect_all (GTK_LIST_BOX (self->list));
   for (guint i = 0; i < findings->len; i++)
@@ -161,8 +162,9 @@ rw_findings_pane_init (RwFindingsPane *self)
   gtk_widget_add_css_class (nothing, "dim-label");
   gtk_widget_set_margin_top (nothing, 16);
   gtk_list_box_set_placeholder (GTK_LIST_BOX (self->list), nothing);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->list), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Findings"), -1);
-  g_signal_connect_object (self->list, "row-activated", G_CALLBACK (on_row_activated), self, G_CONNECT_SWAPPED);
+  rw_access_name (self->list, _("Findings"));
+  g_signal_connect_object (self->list, "row-activated", G_CALLBACK (on_row_activated), self,
+                           G_CONNECT_SWAPPED);
 
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), self->list);

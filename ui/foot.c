@@ -72,8 +72,9 @@ static void
 show_result (RwFoot *self, int result, const char *text, RwParamId id)
 {
   const RwMeasured *measured = rw_document_measured (self->document);
-  gboolean given = (int) id >= 0 && rw_standing (id, rw_document_now (self->document)).kind == RW_STANDING_SET;
-  gboolean found = !isnan (measured->slot[slot_of (self, result)]) || ((int) id >= 0 && !isnan (measured->param[id]));
+  gboolean given = (int)id >= 0 && rw_standing (id, rw_document_now (self->document)).kind == RW_STANDING_SET;
+  gboolean found
+      = !isnan (measured->slot[slot_of (self, result)]) || ((int)id >= 0 && !isnan (measured->param[id]));
   GtkWidget *label = gtk_button_get_child (GTK_BUTTON (self->results[result]));
 
   gtk_widget_remove_css_class (label, "worked-out");
@@ -112,7 +113,8 @@ refresh_angle (RwFoot *self, const RwResult *now, RwStyle style)
 {
   double angle = now->value[RW_NECK_ANGLE];
   g_autofree char *number = rw_number_words (angle, "deg", style);
-  g_autofree char *text = isnan (angle) ? g_strdup (_("No neck angle")) : g_strdup_printf (_("Neck angle %s"), number);
+  g_autofree char *text
+      = isnan (angle) ? g_strdup (_("No neck angle")) : g_strdup_printf (_("Neck angle %s"), number);
 
   show_result (self, ANGLE, text, RW_P_neck_angle);
 }

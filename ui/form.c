@@ -2,6 +2,7 @@
 
 #include <glib/gi18n.h>
 
+#include "access.h"
 #include "form_group.h"
 #include "words.h"
 
@@ -196,9 +197,10 @@ build_filter (RwForm *self)
   self->filter = gtk_search_entry_new ();
   g_object_set (self->filter, "placeholder-text", _("Find a value"), NULL);
   gtk_widget_add_css_class (self->filter, "form-filter");
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->filter), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Find a value"), -1);
+  rw_access_name (self->filter, _("Find a value"));
   g_signal_connect_object (self->filter, "search-changed", G_CALLBACK (on_filter), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (self->filter, "activate", G_CALLBACK (on_filter_activate), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->filter, "activate", G_CALLBACK (on_filter_activate), self,
+                           G_CONNECT_SWAPPED);
   g_signal_connect_object (self->filter, "stop-search", G_CALLBACK (on_stop_filter), self, G_CONNECT_SWAPPED);
   gtk_box_append (GTK_BOX (self), self->filter);
 }
@@ -214,7 +216,8 @@ build_list (RwForm *self)
   self->list = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   gtk_box_append (GTK_BOX (self->list), self->nothing);
   self->scroller = gtk_scrolled_window_new ();
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (self->scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (self->scroller), GTK_POLICY_NEVER,
+                                  GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (self->scroller), self->list);
   gtk_widget_set_vexpand (self->scroller, TRUE);
   gtk_box_append (GTK_BOX (self), self->scroller);

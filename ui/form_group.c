@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 #include <string.h>
 
+#include "access.h"
 #include "form_summary.h"
 #include "mark.h"
 
@@ -71,7 +72,7 @@ build_header (RwFormGroup *self)
   gtk_button_set_child (GTK_BUTTON (self->header), line);
   gtk_button_set_has_frame (GTK_BUTTON (self->header), FALSE);
   gtk_widget_add_css_class (self->header, "group-header");
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->header), GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
+  rw_access_name (self->header, title);
   gtk_accessible_update_state (GTK_ACCESSIBLE (self->header), GTK_ACCESSIBLE_STATE_EXPANDED, FALSE, -1);
   g_signal_connect_swapped (self->header, "clicked", G_CALLBACK (on_header_clicked), self);
   gtk_box_append (GTK_BOX (self), self->header);
@@ -211,7 +212,7 @@ rw_form_group_refresh (RwFormGroup *self, RwChange what)
   if (!g_str_equal (summary, gtk_label_get_text (GTK_LABEL (self->summary))))
     {
       gtk_label_set_text (GTK_LABEL (self->summary), summary);
-      gtk_accessible_update_property (GTK_ACCESSIBLE (self->header), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, summary, -1);
+      rw_access_describe (self->header, summary);
     }
   rw_mark_show (RW_MARK (self->mark), worst_finding (self), rw_document_style (self->document));
   if (self->body != NULL && gtk_widget_get_visible (self->body))

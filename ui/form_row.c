@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "access.h"
 #include "mark.h"
 #include "param_choice.h"
 #include "param_entry.h"
@@ -95,6 +96,8 @@ add_label (RwFormRow *self, GtkWidget *line, const RwParam *param)
   GtkGesture *press = gtk_gesture_click_new ();
 
   self->label = gtk_label_new (_(param->label));
+  if (param->kind == RW_KIND_WOOD_LIST)
+    gtk_widget_set_valign (self->label, GTK_ALIGN_START);
   gtk_label_set_xalign (GTK_LABEL (self->label), 0);
   gtk_label_set_wrap (GTK_LABEL (self->label), TRUE);
   gtk_widget_set_hexpand (self->label, TRUE);
@@ -132,8 +135,8 @@ refresh_unit (RwFormRow *self, const RwParam *param)
     text = g_strdup (unit);
   else
     text = *unit == '\0' ? g_strdup (_(param->meaning)) : g_strdup_printf ("%s. %s", unit, _(param->meaning));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->editor), GTK_ACCESSIBLE_PROPERTY_LABEL, _(param->label),
-                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, text, -1);
+  rw_access_name (self->editor, _(param->label));
+  rw_access_describe (self->editor, text);
 }
 
 static void
@@ -160,8 +163,8 @@ build (RwFormRow *self)
   gtk_box_append (GTK_BOX (self), self->measured);
   gtk_box_append (GTK_BOX (self), self->complaint);
 
-  gtk_accessible_update_relation (GTK_ACCESSIBLE (self->editor), GTK_ACCESSIBLE_RELATION_LABELLED_BY, self->label,
-                                  NULL, -1);
+  gtk_accessible_update_relation (GTK_ACCESSIBLE (self->editor), GTK_ACCESSIBLE_RELATION_LABELLED_BY,
+                                  self->label, NULL, -1);
   g_signal_connect_swapped (focus, "enter", G_CALLBACK (on_focus), self);
   gtk_widget_add_controller (GTK_WIDGET (self), focus);
 }
@@ -207,6 +210,23 @@ rw_form_row_id (RwFormRow *self)
 /* ---- refreshing ---- */
 
 static void
+refresh_standing (RwFormRow *self, const RwParam *param, const RwStanding *standing)
+{
+  gboolean left_to_us
+      = standing->kind == RW_STANDING_SET && standing->why != NULL && !isnan (standing->value);
+  g_autofree char *number = NULL, *text = NULL;
+
+  if (left_to_us)
+    {
+      number = rw_number_words (standing->value, param->unit, rw_document_style (self->document));
+      text = g_strdup_printf ("%s, %s", _(standing->why), number);
+    }
+  else if (standing->why != NULL)
+    text = g_strdup (_(standing->why));
+  show_text (self->standing, text);
+}
+
+static void
 refresh_measured (RwFormRow *self, const RwParam *param)
 {
   double value = rw_document_measured (self->document)->param[self->id];
@@ -233,7 +253,7 @@ rw_form_row_refresh (RwFormRow *self, RwChange what)
   gtk_widget_set_sensitive (self->editor, standing.kind != RW_STANDING_IDLE);
   gtk_widget_set_sensitive (self->label, standing.kind != RW_STANDING_IDLE);
 
-  show_text (self->standing, standing.why != NULL ? _(standing.why) : NULL);
+  refresh_standing (self, param, &standing);
   refresh_measured (self, param);
   rw_mark_show (RW_MARK (self->mark), rw_document_finding_for (self->document, param->id),
                 rw_document_style (self->document));

@@ -61,8 +61,8 @@ static char *
 neck (const Build *build)
 {
   double angle = build->result->value[RW_NECK_ANGLE];
-  g_autofree char *first = rw_number_bare (build->design->neck_thickness_first, "mm", build->style);
-  g_autofree char *last = rw_number_words (build->design->neck_thickness_last, "mm", build->style);
+  g_autofree char *first = rw_value_bare (build->design, RW_P_neck_thickness_first, build->style);
+  g_autofree char *last = value (build, RW_P_neck_thickness_last);
   g_autofree char *thick = g_strdup_printf (_("%s to %s thick"), first, last);
   g_autofree char *tilt = NULL;
 
@@ -76,7 +76,7 @@ static char *
 headstock (const Build *build)
 {
   g_autofree char *angle = value (build, RW_P_headstock_angle);
-  g_autofree char *length = rw_design_write (build->design, RW_P_headstock_length, build->style);
+  g_autofree char *length = rw_value_bare (build->design, RW_P_headstock_length, build->style);
   g_autofree char *width = value (build, RW_P_headstock_width);
 
   return g_strdup_printf (_("%s, %s × %s"), angle, length, width);
@@ -87,7 +87,8 @@ plies_words (double worked_out)
 {
   int count = worked_out == worked_out ? (int) worked_out : 0;
 
-  return count > 0 ? g_strdup_printf (ngettext ("%d ply", "%d plies", count), count) : g_strdup (_("bent plies"));
+  return count > 0 ? g_strdup_printf (ngettext ("%d ply", "%d plies", count), count)
+                   : g_strdup (_("bent plies"));
 }
 
 static char *
@@ -117,20 +118,18 @@ head (const Build *build)
 {
   g_autofree char *size = value (build, RW_P_head_nominal);
   g_autofree char *tension = rw_number_words (build->result->value[RW_HEAD_TENSION], "N/m", build->style);
-  g_autofree char *material = value (build, RW_P_head_material);
-  g_autofree char *both = join (size, material);
 
-  return join (both, tension);
+  return join (size, tension);
 }
 
 static char *
 hoop (const Build *build)
 {
-  g_autofree char *thickness = rw_design_write (build->design, RW_P_hoop_thickness, build->style);
+  g_autofree char *thickness = rw_value_bare (build->design, RW_P_hoop_thickness, build->style);
   g_autofree char *height = value (build, RW_P_hoop_height);
   g_autofree char *metal = value (build, RW_P_hoop_material);
 
-  return g_strdup_printf (_("%s × %s, %s"), thickness, height, metal);
+  return g_strdup_printf (_("%s, %s × %s"), metal, thickness, height);
 }
 
 static char *
@@ -163,13 +162,14 @@ joint (const Build *build)
 static char *
 bridge (const Build *build)
 {
+  gboolean given = build->design->neck_solve_for != RW_SOLVE_BRIDGE;
   double height = build->result->value[RW_BRIDGE_HEIGHT];
   g_autofree char *offset = value (build, RW_P_bridge_offset);
   g_autofree char *tall = NULL;
 
   if (height != height)
     return g_strdup_printf (_("%s past the centre"), offset);
-  tall = rw_number_words (height, "mm", build->style);
+  tall = given ? value (build, RW_P_bridge_height) : rw_number_words (height, "mm", build->style);
   return g_strdup_printf (_("%s high, %s past the centre"), tall, offset);
 }
 

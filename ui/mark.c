@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "access.h"
 #include "theme.h"
 #include "words.h"
 
@@ -98,8 +99,7 @@ void
 rw_mark_set (RwMark *self, RwSeverity severity)
 {
   self->severity = severity;
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  rw_severity_words (severity), -1);
+  rw_access_name (GTK_WIDGET (self), rw_severity_words (severity));
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 

@@ -2,6 +2,7 @@
 
 #include <glib/gi18n.h>
 
+#include "access.h"
 #include "material.h"
 #include "words.h"
 
@@ -99,7 +100,8 @@ on_chosen (GtkDropDown *widget, GParamSpec *spec, Choice *choice)
   guint place = gtk_drop_down_get_selected (widget);
   g_autofree char *text = NULL;
 
-  if (choice->following || place == GTK_INVALID_LIST_POSITION || place == present_place (choice->document, choice->id))
+  if (choice->following || place == GTK_INVALID_LIST_POSITION
+      || place == present_place (choice->document, choice->id))
     return;
   text = option_text (rw_param (choice->id), (int) place);
   rw_document_set_text (choice->document, choice->id, text, NULL);
@@ -166,7 +168,8 @@ on_wood_chosen (GtkDropDown *changed, GParamSpec *spec, GtkWidget *box)
     return;
   text = g_string_new (NULL);
   /* Woods beyond the courses shown are kept: they come back with their courses. */
-  for (GtkWidget *child = gtk_widget_get_first_child (box); child != NULL; child = gtk_widget_get_next_sibling (child))
+  for (GtkWidget *child = gtk_widget_get_first_child (box); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
     g_string_append_printf (text, "%s%s", course++ > 0 ? "; " : "",
                             rw_woods[gtk_drop_down_get_selected (GTK_DROP_DOWN (child))].id);
   for (; course < woods->count; course++)
@@ -182,8 +185,7 @@ add_wood (GtkWidget *box, RwParamId id, int course)
   GtkWidget *widget = drop_down_for (rw_param (id));
   g_autofree char *name = g_strdup_printf (_("Wood of course %d"), course + 1);
 
-  gtk_widget_set_tooltip_text (widget, name);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (widget), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  rw_access_title (widget, name);
   gtk_box_append (GTK_BOX (box), widget);
   g_signal_connect (widget, "notify::selected", G_CALLBACK (on_wood_chosen), box);
 }

@@ -32,7 +32,8 @@ complain (RwParamEntry *self, const char *message)
   else
     gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
   gtk_accessible_update_state (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_STATE_INVALID,
-                               message != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
+                               message != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE,
+                               -1);
   g_signal_emit (self, complaint_signal, 0, message);
 }
 
@@ -44,7 +45,7 @@ present_text (RwParamEntry *self)
   RwStanding standing = rw_standing (self->id, rw_document_now (self->document));
 
   if (standing.kind != RW_STANDING_WORKED_OUT)
-    return rw_design_write (rw_document_design (self->document), self->id, style);
+    return rw_entry_text (rw_document_design (self->document), self->id, style);
   return isfinite (standing.value) ? rw_number_bare (standing.value, rw_param (self->id)->unit, style)
                                    : g_strdup ("–");
 }
@@ -177,7 +178,8 @@ nudge (RwParamEntry *self, double steps)
   const RwParam *param = rw_param (self->id);
   double step = step_of (param, rw_document_style (self->document)), value;
 
-  if (!rw_param_is_number (param) || !gtk_editable_get_editable (GTK_EDITABLE (self)) || step <= 0 || !settle (self))
+  if (!rw_param_is_number (param) || !gtk_editable_get_editable (GTK_EDITABLE (self)) || step <= 0
+      || !settle (self))
     return FALSE;
   value = (round (rw_design_get (rw_document_design (self->document), self->id) / step) + steps) * step;
   rw_document_set_number (self->document, self->id, CLAMP (value, param->min, param->max), NULL);
@@ -223,8 +225,8 @@ static void
 rw_param_entry_class_init (RwParamEntryClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = rw_param_entry_dispose;
-  complaint_signal = g_signal_new ("complaint", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-                                   G_TYPE_NONE, 1, G_TYPE_STRING);
+  complaint_signal = g_signal_new ("complaint", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                                   NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
 }
 
 static void

@@ -162,8 +162,9 @@ rw_standing (RwParamId id, const RwResult *result)
   if (id == RW_P_head_tap_frequency && design->head_tension_from == RW_TENSION_GIVEN)
     return worked_out (N_("Worked out from the head tension"), result->value[RW_HEAD_TAP_FREQUENCY]);
   if (id == RW_P_rim_strip_width && design->rim_strip_width == 0)
-    return (RwStanding){ RW_STANDING_SET, N_("0 takes the least that serves"), NAN };
+    return (RwStanding){ RW_STANDING_SET, N_("0: the least that serves"),
+                         result->value[RW_RIM_SEGMENT_MIN_WIDTH] };
   if (id == RW_P_hoop_springback_test && design->hoop_springback_test == 0)
-    return (RwStanding){ RW_STANDING_SET, N_("0: not tested, predicted instead"), NAN };
+    return (RwStanding){ RW_STANDING_SET, N_("0: not tested, predicted"), result->value[RW_HOOP_SPRINGBACK] };
   return (RwStanding){ RW_STANDING_SET, NULL, NAN };
 }

@@ -6,8 +6,8 @@
 
 typedef enum
 {
-  RW_STANDING_SET,        /* the maker's to set */
-  RW_STANDING_WORKED_OUT, /* follows from others: value holds it, NaN where it can't be worked out */
+  RW_STANDING_SET,        /* the maker's to set; where 0 leaves it to us, value is what comes of it */
+  RW_STANDING_WORKED_OUT, /* follows from others; value is NaN where it can't be worked out */
   RW_STANDING_IDLE,       /* no use in this build */
 } RwStandingKind;
 
@@ -15,7 +15,7 @@ typedef struct
 {
   RwStandingKind kind;
   const char    *why;   /* untranslated; NULL when it is set */
-  double         value; /* worked out, in the parameter's unit */
+  double         value; /* what comes of it, in the parameter's unit; NaN where it is the maker's own */
 } RwStanding;
 
 RwStanding rw_standing (RwParamId id, const RwResult *result);

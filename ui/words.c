@@ -167,6 +167,42 @@ rw_number_words (double value, const char *unit, RwStyle style)
 }
 
 static char *
+length_text (double value, RwStyle style)
+{
+  double sixty_fourths = value / RW_MM_PER_INCH * 64;
+  gboolean fraction = style.units == RW_UNITS_FRACTION
+                      && fabs (sixty_fourths - round (sixty_fourths)) < 0.05 / RW_MM_PER_INCH * 64;
+
+  return rw_quantity_write (value, "mm", fraction ? RW_UNITS_FRACTION : RW_UNITS_INCH, 2, style.decimal);
+}
+
+static char *
+lengths_text (const RwLengthList *list, RwStyle style)
+{
+  GString *text = g_string_new (NULL);
+
+  for (int i = 0; i < list->count; i++)
+    {
+      g_autofree char *length = length_text (list->at[i], style);
+
+      g_string_append_printf (text, "%s%s", i > 0 ? "; " : "", length);
+    }
+  return g_string_free (text, FALSE);
+}
+
+char *
+rw_entry_text (const RwDesign *design, RwParamId id, RwStyle style)
+{
+  const RwParam *param = rw_param (id);
+
+  if (style.units != RW_UNITS_MM && param->kind == RW_KIND_LENGTH)
+    return length_text (rw_design_get (design, id), style);
+  if (style.units != RW_UNITS_MM && param->kind == RW_KIND_LENGTH_LIST)
+    return lengths_text (G_STRUCT_MEMBER_P (design, param->offset), style);
+  return rw_design_write (design, id, style);
+}
+
+static char *
 wood_list_words (const RwWoodList *list)
 {
   GString *text = g_string_new (NULL);
@@ -177,33 +213,38 @@ wood_list_words (const RwWoodList *list)
 }
 
 char *
-rw_value_words (const RwDesign *design, RwParamId id, RwStyle style)
+rw_value_bare (const RwDesign *design, RwParamId id, RwStyle style)
 {
   const RwParam *param = rw_param (id);
-  const char *field = (const char *) design + param->offset;
-  g_autofree char *text = NULL;
-  int place;
+  gconstpointer field = G_STRUCT_MEMBER_P (design, param->offset);
 
   switch (param->kind)
     {
     case RW_KIND_CHOICE:
-      memcpy (&place, field, sizeof place);
-      return g_strdup (rw_choice_words (param, place));
+      return g_strdup (rw_choice_words (param, *(const int *) field));
     case RW_KIND_WOOD:
-      memcpy (&place, field, sizeof place);
-      return g_strdup (_(rw_woods[place].label));
+      return g_strdup (_(rw_woods[*(const int *) field].label));
     case RW_KIND_METAL:
-      memcpy (&place, field, sizeof place);
-      return g_strdup (_(rw_metals[place].label));
+      return g_strdup (_(rw_metals[*(const int *) field].label));
     case RW_KIND_THREAD:
-      memcpy (&place, field, sizeof place);
-      return g_strdup (rw_threads[place].id);
+      return g_strdup (rw_threads[*(const int *) field].id);
     case RW_KIND_WOOD_LIST:
-      return wood_list_words ((const RwWoodList *) field);
+      return wood_list_words (field);
     default:
-      text = rw_design_write (design, id, style);
-      return param->kind == RW_KIND_STRING_SET ? g_steal_pointer (&text) : with_unit (text, param->unit, style);
+      if (param->kind == RW_KIND_LENGTH && style.units != RW_UNITS_MM)
+        return rw_quantity_write (*(const double *) field, "mm", style.units, 1, style.decimal);
+      return rw_design_write (design, id, style);
     }
+}
+
+char *
+rw_value_words (const RwDesign *design, RwParamId id, RwStyle style)
+{
+  const RwParam *param = rw_param (id);
+  gboolean has_unit = rw_param_is_number (param) || param->kind == RW_KIND_LENGTH_LIST;
+  g_autofree char *text = rw_value_bare (design, id, style);
+
+  return has_unit ? with_unit (text, param->unit, style) : g_steal_pointer (&text);
 }
 
 char *

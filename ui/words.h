@@ -20,8 +20,16 @@ char *rw_number_words (double value, const char *unit, RwStyle style);
 /* The same without the unit, for columns.  New. */
 char *rw_number_bare  (double value, const char *unit, RwStyle style);
 
-/* The value of any parameter with its unit, as short as it can be said: "650 mm", "Hard maple".  New. */
+/* The value of a parameter as an entry shows it, without its unit.  Inches have four decimals; where they are
+ * fractions, a length that is no 64th within 0.05 mm has decimals all the same: an entry tells the truth.
+ * New. */
+char *rw_entry_text (const RwDesign *design, RwParamId id, RwStyle style);
+
+/* The value of any parameter with its unit, as short as it can be said: "650 mm", "Hard maple"; inches
+ * are rounded.  New. */
 char *rw_value_words (const RwDesign *design, RwParamId id, RwStyle style);
+/* The same without the unit.  New. */
+char *rw_value_bare  (const RwDesign *design, RwParamId id, RwStyle style);
 
 /* What may be entered, "120 to 450 mm"; NULL for kinds without a range.  New. */
 char *rw_range_words (const RwParam *param, RwStyle style);
