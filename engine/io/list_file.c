@@ -13,7 +13,7 @@ rw_list_write (const RwProject *project, const RwAnswer *answer, RwListFormat fo
       return rw_list_json (project, answer);
     case RW_LIST_TEXT:
     default:
-      return rw_list_text (answer, units);
+      return rw_list_text (project, answer, units);
     }
 }
 

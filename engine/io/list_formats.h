@@ -3,7 +3,7 @@
 
 #include "list_file.h"
 
-char *rw_list_text (const RwAnswer *answer, RwUnits units);
+char *rw_list_text (const RwProject *project, const RwAnswer *answer, RwUnits units);
 char *rw_list_csv  (const RwAnswer *answer, RwUnits units);
 char *rw_list_json (const RwProject *project, const RwAnswer *answer);
 

@@ -101,28 +101,80 @@ columns_new (guint right)
 
 /* ---- dimensions ---- */
 
+/* A line of the list; tolerance 0 and a measured NaN are left blank. */
+typedef struct
+{
+  const char *id, *label, *unit;
+  double      value, tolerance, planned, measured;
+} Line;
+
+static void
+add_line (Columns *columns, const Line *line, RwUnits units)
+{
+  g_autofree char *value = number (line->value, line->unit, units);
+  /* A tolerance is finer than the fractions on a rule. */
+  g_autofree char *tolerance = number (line->tolerance, line->unit,
+                                       units == RW_UNITS_FRACTION ? RW_UNITS_INCH : units);
+  g_autofree char *within = g_strconcat ("± ", tolerance, NULL);
+  g_autofree char *planned = isfinite (line->planned) ? number (line->planned, line->unit, units) : NULL;
+  g_autofree char *measured = g_strdup_printf ("measured; planned %s", planned != NULL ? planned : "none");
+  const char *const fields[] = { line->label, value, rw_quantity_unit (line->unit, units),
+                                 line->tolerance > 0 ? within : "", line->id,
+                                 isfinite (line->measured) ? measured : "", NULL };
+
+  add (columns, fields);
+}
+
 static void
 add_dimension (Columns *columns, const RwRow *row, RwUnits units)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
   g_autofree char *id = rw_slot_id (row->slot);
   g_autofree char *label = rw_slot_label (row->slot);
-  g_autofree char *value = number (row->value, dim->unit, units);
-  /* A tolerance is finer than the fractions on a rule. */
-  g_autofree char *tolerance = number (dim->tolerance, dim->unit,
-                                       units == RW_UNITS_FRACTION ? RW_UNITS_INCH : units);
-  g_autofree char *within = dim->tolerance > 0 ? g_strconcat ("± ", tolerance, NULL) : g_strdup ("");
-  g_autofree char *planned = isfinite (row->planned) ? number (row->planned, dim->unit, units) : NULL;
-  g_autofree char *measured = g_strdup_printf ("measured; planned %s", planned != NULL ? planned : "none");
-  const char *const fields[] = { label, value, rw_quantity_unit (dim->unit, units), within, id,
-                                 isfinite (row->measured) ? measured : "", NULL };
+  const Line line = { id, label, dim->unit, row->value, dim->tolerance, row->planned, row->measured };
 
-  add (columns, fields);
+  add_line (columns, &line, units);
+}
+
+/* What was measured of parameters: they have no row among the dimensions, or one of the same id that shows
+ * it. */
+static void
+add_measured_parameters (Columns          *columns,
+                         const RwProject  *project,
+                         const RwMeasured *measured,
+                         RwUnits           units)
+{
+  static const char *const heading[] = { "Measured parameters", NULL };
+  guint before = columns->rows->len;
+
+  add (columns, heading);
+  for (RwParamId id = 0; id < RW_PARAM_COUNT; id++)
+    if (isfinite (measured->param[id]) && rw_slot_find (rw_param (id)->id) < 0)
+      {
+        const RwParam *param = rw_param (id);
+        const Line line = { param->id, param->label, param->unit, measured->param[id], 0,
+                            rw_design_get (&project->design, id), measured->param[id] };
+
+        add_line (columns, &line, units);
+      }
+  for (int i = 0; i < project->design.rim_course_thickness.count; i++)
+    if (isfinite (measured->course_thickness[i]))
+      {
+        const RwParam *param = rw_param (RW_P_rim_course_thickness);
+        g_autofree char *id = g_strdup_printf ("%s[%d]", param->id, i + 1);
+        g_autofree char *label = g_strdup_printf ("%s %d", param->label, i + 1);
+        const Line line = { id, label, param->unit, measured->course_thickness[i], 0,
+                            project->design.rim_course_thickness.at[i], measured->course_thickness[i] };
+
+        add_line (columns, &line, units);
+      }
+  if (columns->rows->len == before + 1)
+    g_ptr_array_set_size (columns->rows, (int) before);
 }
 
 /* By the steps of the making, in each as the table has them. */
 static char *
-dimensions (const RwAnswer *answer, RwUnits units)
+dimensions (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   g_autoptr (GArray) rows = rw_listing_rows (&answer->now, &answer->planned, &answer->measured);
   Columns columns = columns_new (1u << 1);
@@ -144,13 +196,14 @@ dimensions (const RwAnswer *answer, RwUnits units)
           add_dimension (&columns, row, units);
         }
     }
+  add_measured_parameters (&columns, project, &answer->measured, units);
   return set_columns (&columns);
 }
 
 char *
-rw_list_text (const RwAnswer *answer, RwUnits units)
+rw_list_text (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
-  g_autofree char *list = dimensions (answer, units);
+  g_autofree char *list = dimensions (project, answer, units);
   g_autofree char *findings = rw_findings_text (answer, units);
 
   return g_strconcat (list, "\nFindings\n", findings, NULL);
