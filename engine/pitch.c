@@ -7,10 +7,20 @@ typedef struct
   double mass;      /* kg/m */
   double open;      /* Hz */
   double tension;   /* N */
-  double length;    /* speaking, mm */
+  int    start;     /* fret where it starts, 0 the nut */
+  double from;      /* where that is, mm from the nut line */
+  double nut;       /* height of that end over the fret plane, mm */
+  double reach;     /* from there to the bridge, along the plane */
+  double length;    /* speaking length, open, mm */
   double strained;  /* lt, mm */
   double unstrained;
 } Wire;
+
+static double
+distance (double along, double across)
+{
+  return sqrt (along * along + across * across);
+}
 
 static double
 inharmonicity (const Wire *wire, double tension, double length)
@@ -56,30 +66,46 @@ take_string (const RwModel *m, int i)
                  .open = m->frequency[i] };
 }
 
-double
-rw_pitch_error (const RwModel *m, int string, int fret, double set_back)
+/* The open string in tune, with the bridge set back. */
+static Wire
+string_up (const RwModel *m, int string, double set_back)
 {
   const RwPlan *plan = &m->r->plan;
   const RwSide *side = &m->r->side;
   Wire wire = take_string (m, string);
   gboolean is_short = string > plan->full;
-  int start = is_short ? (int) m->d->fifth_start_fret : 0;
-  double from = is_short ? plan->short_x : 0;
-  double nominal = plan->length - from, length = nominal + set_back;
-  double nut = is_short ? m->d->fifth_start_height + side->lift_short : m->d->nut_string_height + side->pull_up;
-  double bridge = side->fret_plane, crown = side->lift[fret];
 
-  tune (&wire, hypot (length, bridge - nut));
-  wire.strained = m->d->strings_slip == RW_YES ? nominal + m->after[string] + m->d->tailpiece_anchor : length;
+  wire.start = is_short ? (int) m->d->fifth_start_fret : 0;
+  wire.from = is_short ? plan->short_x : 0;
+  wire.nut = is_short ? m->d->fifth_start_height + side->lift_short : m->d->nut_string_height + side->pull_up;
+  wire.reach = plan->length - wire.from + set_back;
+  tune (&wire, distance (wire.reach, side->fret_plane - wire.nut));
+  wire.strained = wire.reach;
+  if (m->d->strings_slip == RW_YES)
+    wire.strained = plan->length - wire.from + m->after[string] + m->d->tailpiece_anchor;
   wire.unstrained = wire.strained / (1 + wire.tension / wire.stiffness);
+  return wire;
+}
 
-  double d = plan->fret_x[fret] - from;
-  double speaking = hypot (length - d, bridge - crown);
-  double stretch = hypot (d, nut - crown) + speaking - wire.length;
-  double tension = wire.stiffness * ((wire.strained + stretch) / wire.unstrained - 1);
-  double note = frequency (&wire, tension, stretch, speaking);
+static double
+error_at (const RwModel *m, const Wire *wire, int fret)
+{
+  const RwSide *side = &m->r->side;
+  double d = m->r->plan.fret_x[fret] - wire->from, crown = side->lift[fret];
+  double speaking = distance (wire->reach - d, side->fret_plane - crown);
+  double stretch = distance (d, wire->nut - crown) + speaking - wire->length;
+  double tension = wire->stiffness * ((wire->strained + stretch) / wire->unstrained - 1);
+  double note = frequency (wire, tension, stretch, speaking);
 
-  return 1200 * log2 (note / wire.open) - 100 * (fret - start);
+  return 1200 * log2 (note / wire->open) - 100 * (fret - wire->start);
+}
+
+double
+rw_pitch_error (const RwModel *m, int string, int fret, double set_back)
+{
+  Wire wire = string_up (m, string, set_back);
+
+  return error_at (m, &wire, fret);
 }
 
 typedef struct
@@ -111,18 +137,22 @@ improve (const RwModel *m, double *place, double *slope)
   double a11 = 0, a12 = 0, a22 = 0, b1 = 0, b2 = 0;
 
   for (int i = 1; i <= plan->strings; i++)
-    for (int n = first_fret (m, i); n <= plan->last; n++)
-      {
-        double arm = -plan->bridge_y[i], set_back = *place + *slope * arm;
-        double here = rw_pitch_error (m, i, n, set_back);
-        double rate = (rw_pitch_error (m, i, n, set_back + 0.01) - here) / 0.01;
+    {
+      double arm = -plan->bridge_y[i], set_back = *place + *slope * arm;
+      Wire wire = string_up (m, i, set_back), moved = string_up (m, i, set_back + 0.01);
 
-        a11 += rate * rate;
-        a12 += rate * rate * arm;
-        a22 += rate * rate * arm * arm;
-        b1 -= rate * here;
-        b2 -= rate * here * arm;
-      }
+      for (int n = first_fret (m, i); n <= plan->last; n++)
+        {
+          double here = error_at (m, &wire, n);
+          double rate = (error_at (m, &moved, n) - here) / 0.01;
+
+          a11 += rate * rate;
+          a12 += rate * rate * arm;
+          a22 += rate * rate * arm * arm;
+          b1 -= rate * here;
+          b2 -= rate * here * arm;
+        }
+    }
   double det = a11 * a22 - a12 * a12;
   double along = (b1 * a22 - b2 * a12) / det, turn = (b2 * a11 - b1 * a12) / det;
 
@@ -153,8 +183,10 @@ rw_model_pitch (RwModel *m)
     {
       String s = { m, i };
 
+      Wire wire = string_up (m, i, 0);
+
       for (int n = first_fret (m, i); n <= plan->last; n++)
-        rw_settle (m, RW_SLOT2 (RW_SETUP_CENTS, i, n), rw_pitch_error (m, i, n, 0));
+        rw_settle (m, RW_SLOT2 (RW_SETUP_CENTS, i, n), error_at (m, &wire, n));
       if (first_fret (m, i) <= 12)
         rw_settle (m, RW_BRIDGE_COMPENSATION + i, rw_root (error_at_12, &s, -20, 40));
     }
