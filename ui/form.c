@@ -246,6 +246,7 @@ build_meaning (RwForm *self)
   self->meaning_name = meaning_label (line, "heading");
   gtk_widget_set_hexpand (self->meaning_name, TRUE);
   self->meaning_range = meaning_label (line, "small");
+  gtk_label_set_wrap (GTK_LABEL (self->meaning_range), FALSE);
   self->meaning = meaning_label (box, "small");
   gtk_box_append (GTK_BOX (self), box);
 }

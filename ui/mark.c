@@ -17,12 +17,6 @@ struct _RwMark
 
 G_DEFINE_FINAL_TYPE (RwMark, rw_mark, GTK_TYPE_WIDGET)
 
-/* At least 4.5 : 1 against the window's background in either look. */
-static const GdkRGBA colours[2][3] = {
-  { { 0.70f, 0.10f, 0.08f, 1 }, { 0.54f, 0.33f, 0.00f, 1 }, { 0.25f, 0.36f, 0.45f, 1 } },
-  { { 1.00f, 0.54f, 0.48f, 1 }, { 0.96f, 0.73f, 0.32f, 1 }, { 0.64f, 0.76f, 0.86f, 1 } },
-};
-
 static void
 trace_polygon (cairo_t *cr, int corners, double radius, double cx, double cy, double first)
 {
@@ -43,7 +37,7 @@ rw_mark_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   double cx = width / 2.0, cy = height / 2.0;
   cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
 
-  gdk_cairo_set_source_rgba (cr, &colours[rw_theme_is_dark (widget)][self->severity]);
+  gdk_cairo_set_source_rgba (cr, rw_theme_severity (widget, self->severity));
   switch (self->severity)
     {
     case RW_STOP:

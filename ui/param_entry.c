@@ -62,7 +62,15 @@ fill (RwParamEntry *self)
   self->filling = FALSE;
 }
 
-/* Puts the text into the design; says why where it can't. */
+static void
+remember (RwParamEntry *self)
+{
+  g_free (self->before);
+  self->before = g_memdup2 (rw_document_design (self->document), sizeof *self->before);
+}
+
+/* Puts the text into the design.  Where it can't, the design has again what it had before the edit: "200 q"
+ * must not leave the "20" behind that was read on the way.  aloud: and it is said why. */
 static gboolean
 try_text (RwParamEntry *self, gboolean aloud)
 {
@@ -73,31 +81,10 @@ try_text (RwParamEntry *self, gboolean aloud)
       complain (self, NULL);
       return TRUE;
     }
+  rw_document_put_back (self->document, self->id, self->before);
   if (aloud)
     complain (self, error->message);
   return FALSE;
-}
-
-static gboolean
-pause_over (gpointer user_data)
-{
-  RwParamEntry *self = user_data;
-
-  self->pause = 0;
-  if (self->edited)
-    try_text (self, TRUE);
-  return G_SOURCE_REMOVE;
-}
-
-static void
-on_changed (RwParamEntry *self)
-{
-  if (self->filling)
-    return;
-  g_clear_handle_id (&self->pause, g_source_remove);
-  self->edited = TRUE;
-  if (!try_text (self, FALSE))
-    self->pause = g_timeout_add (PAUSE_MS, pause_over, self);
 }
 
 /* Ends an edit.  TRUE: the text was good. */
@@ -115,11 +102,55 @@ settle (RwParamEntry *self)
   return TRUE;
 }
 
+/* A bad text gives way to the last good value; the complaint stays to be read. */
 static void
-remember (RwParamEntry *self)
+settle_for_good (RwParamEntry *self)
 {
-  g_free (self->before);
-  self->before = g_memdup2 (rw_document_design (self->document), sizeof *self->before);
+  if (settle (self))
+    return;
+  self->edited = FALSE;
+  rw_document_settle (self->document);
+  fill (self);
+  gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
+}
+
+static gboolean
+pause_over (gpointer user_data)
+{
+  RwParamEntry *self = user_data;
+
+  self->pause = 0;
+  if (self->edited)
+    try_text (self, TRUE);
+  return G_SOURCE_REMOVE;
+}
+
+static gboolean
+settle_unfocused (gpointer user_data)
+{
+  RwParamEntry *self = user_data;
+
+  self->pause = 0;
+  settle_for_good (self);
+  return G_SOURCE_REMOVE;
+}
+
+/* Text that comes without the focus, from a tool for people who can't type, is whole at once. */
+static void
+on_changed (RwParamEntry *self)
+{
+  gboolean typed = gtk_widget_get_state_flags (GTK_WIDGET (self)) & GTK_STATE_FLAG_FOCUS_WITHIN;
+
+  if (self->filling)
+    return;
+  g_clear_handle_id (&self->pause, g_source_remove);
+  if (!self->edited && !typed)
+    remember (self);
+  self->edited = TRUE;
+  if (!typed)
+    self->pause = g_idle_add (settle_unfocused, self);
+  else if (!try_text (self, FALSE))
+    self->pause = g_timeout_add (PAUSE_MS, pause_over, self);
 }
 
 static void
@@ -131,27 +162,10 @@ on_activate (RwParamEntry *self)
   gtk_editable_select_region (GTK_EDITABLE (self), 0, -1);
 }
 
-static void
-on_focus_enter (RwParamEntry *self)
-{
-  remember (self);
-}
-
-/* A bad text gives way to the last good value; the complaint stays to be read. */
-static void
-on_focus_leave (RwParamEntry *self)
-{
-  if (settle (self))
-    return;
-  self->edited = FALSE;
-  rw_document_settle (self->document);
-  fill (self);
-}
-
 static gboolean
 put_back (RwParamEntry *self)
 {
-  if (!self->edited || self->before == NULL)
+  if (!self->edited)
     return FALSE;
   g_clear_handle_id (&self->pause, g_source_remove);
   self->edited = FALSE;
@@ -239,8 +253,8 @@ rw_param_entry_init (RwParamEntry *self)
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (on_key), self);
   gtk_widget_add_controller (GTK_WIDGET (self), keys);
 
-  g_signal_connect_swapped (focus, "enter", G_CALLBACK (on_focus_enter), self);
-  g_signal_connect_swapped (focus, "leave", G_CALLBACK (on_focus_leave), self);
+  g_signal_connect_swapped (focus, "enter", G_CALLBACK (remember), self);
+  g_signal_connect_swapped (focus, "leave", G_CALLBACK (settle_for_good), self);
   gtk_widget_add_controller (GTK_WIDGET (self), focus);
 
   g_signal_connect (self, "changed", G_CALLBACK (on_changed), NULL);

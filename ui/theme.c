@@ -3,7 +3,7 @@
 #include "paint_cairo.h"
 #include "rimwright-resources.h"
 
-#define ACCENT_KEY "rw-accent-provider"
+#define PROVIDER_KEY "rw-colours"
 
 static double
 luminance (const GdkRGBA *colour)
@@ -20,6 +20,17 @@ rw_theme_is_dark (GtkWidget *widget)
   return luminance (&text) > 0.5;
 }
 
+static const GdkRGBA severities[2][3] = {
+  { { 0.70f, 0.10f, 0.08f, 1 }, { 0.54f, 0.33f, 0.00f, 1 }, { 0.25f, 0.36f, 0.45f, 1 } },
+  { { 1.00f, 0.54f, 0.48f, 1 }, { 0.96f, 0.73f, 0.32f, 1 }, { 0.64f, 0.76f, 0.86f, 1 } },
+};
+
+const GdkRGBA *
+rw_theme_severity (GtkWidget *widget, RwSeverity severity)
+{
+  return &severities[rw_theme_is_dark (widget)][severity];
+}
+
 /* Before there is a widget to ask: what the settings say. */
 static gboolean
 settings_are_dark (GtkSettings *settings)
@@ -34,16 +45,19 @@ settings_are_dark (GtkSettings *settings)
   return dark || g_str_has_suffix (name, "-dark") || g_str_has_suffix (name, "Inverse");
 }
 
-/* The accent of the drawing, so that grips, focus and selection are of one colour. */
+/* The accent is that of the drawing, so that grips, focus and selection are of one colour; a refused entry
+ * has the colour of what stops. */
 static void
-update_accent (GtkSettings *settings)
+update_colours (GtkSettings *settings)
 {
-  GtkCssProvider *provider = g_object_get_data (G_OBJECT (settings), ACCENT_KEY);
-  const RwPalette *palette = settings_are_dark (settings) ? &rw_palette_dark : &rw_palette_light;
-  g_autofree char *css = g_strdup_printf ("@define-color rw_accent #%02x%02x%02x;",
-                                          (guint) (palette->accent.r * 255 + 0.5),
-                                          (guint) (palette->accent.g * 255 + 0.5),
-                                          (guint) (palette->accent.b * 255 + 0.5));
+  GtkCssProvider *provider = g_object_get_data (G_OBJECT (settings), PROVIDER_KEY);
+  gboolean dark = settings_are_dark (settings);
+  const RwColour *accent = dark ? &rw_palette_dark.accent : &rw_palette_light.accent;
+  GdkRGBA colour = { (float) accent->r, (float) accent->g, (float) accent->b, 1 };
+  g_autofree char *accent_text = gdk_rgba_to_string (&colour);
+  g_autofree char *stop_text = gdk_rgba_to_string (&severities[dark][RW_STOP]);
+  g_autofree char *css = g_strdup_printf ("@define-color rw_accent %s; @define-color rw_stop %s;", accent_text,
+                                          stop_text);
 
   gtk_css_provider_load_from_data (provider, css, -1);
 }
@@ -60,20 +74,20 @@ rw_theme_install (GdkDisplay *display)
 {
   GtkSettings *settings = gtk_settings_get_for_display (display);
   g_autoptr (GtkCssProvider) sheet = NULL;
-  GtkCssProvider *accent;
+  GtkCssProvider *colours;
 
-  if (g_object_get_data (G_OBJECT (settings), ACCENT_KEY) != NULL)
+  if (g_object_get_data (G_OBJECT (settings), PROVIDER_KEY) != NULL)
     return;
 
   /* A static library's resources are linked in only by name. */
   g_resources_register (rimwright_get_resource ());
 
-  accent = gtk_css_provider_new ();
-  g_object_set_data_full (G_OBJECT (settings), ACCENT_KEY, accent, g_object_unref);
-  update_accent (settings);
-  add_provider (display, accent);
-  g_signal_connect (settings, "notify::gtk-application-prefer-dark-theme", G_CALLBACK (update_accent), NULL);
-  g_signal_connect (settings, "notify::gtk-theme-name", G_CALLBACK (update_accent), NULL);
+  colours = gtk_css_provider_new ();
+  g_object_set_data_full (G_OBJECT (settings), PROVIDER_KEY, colours, g_object_unref);
+  update_colours (settings);
+  add_provider (display, colours);
+  g_signal_connect (settings, "notify::gtk-application-prefer-dark-theme", G_CALLBACK (update_colours), NULL);
+  g_signal_connect (settings, "notify::gtk-theme-name", G_CALLBACK (update_colours), NULL);
 
   sheet = gtk_css_provider_new ();
   gtk_css_provider_load_from_resource (sheet, "/org/rimwright/Rimwright/style.css");

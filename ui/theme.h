@@ -3,9 +3,14 @@
 
 #include <gtk/gtk.h>
 
+#include "finding.h"
+
 /* Loads the style sheet and the accent of the drawing for everything on a display, and keeps the accent
  * in step with the desktop's light or dark setting. */
 void rw_theme_install (GdkDisplay *display);
 
 /* Whether a widget's text is light on dark. */
 gboolean rw_theme_is_dark (GtkWidget *widget);
+
+/* The colour of a finding's mark on a widget: at least 4.5 : 1 against the background in either look. */
+const GdkRGBA *rw_theme_severity (GtkWidget *widget, RwSeverity severity);

@@ -247,17 +247,27 @@ rw_value_words (const RwDesign *design, RwParamId id, RwStyle style)
   return has_unit ? with_unit (text, param->unit, style) : g_steal_pointer (&text);
 }
 
+/* An end of a range: as the table has it, or in inches near enough. */
+static char *
+limit_text (double value, const char *unit, RwStyle style)
+{
+  if (style.units != RW_UNITS_MM && g_str_equal (unit, "mm"))
+    return rw_quantity_write (value, unit, style.units, 1, style.decimal);
+  return g_strdelimit (rw_number_write (value), ".", style.decimal);
+}
+
 char *
 rw_range_words (const RwParam *param, RwStyle style)
 {
-  g_autofree char *low = NULL, *high = NULL;
+  g_autofree char *low = NULL, *high = NULL, *with = NULL;
 
   if (!rw_param_is_number (param) || param->min == param->max)
     return NULL;
-  low = rw_quantity_write (param->min, param->unit, style.units, 2, style.decimal);
-  high = rw_number_words (param->max, param->unit, style);
+  low = limit_text (param->min, param->unit, style);
+  high = limit_text (param->max, param->unit, style);
+  with = with_unit (high, param->unit, style);
   /* Translators: the least and the greatest value that may be entered, as in "120 to 450 mm" */
-  return g_strdup_printf (_("%s to %s"), low, high);
+  return g_strdup_printf (_("%s to %s"), low, with);
 }
 
 RwSubject

@@ -1,0 +1,112 @@
+#include "sheet_pane.h"
+
+#include <glib/gi18n.h>
+
+struct _RwSheetPane
+{
+  GtkBox parent;
+
+  GtkWidget *tabs[RW_VIEW_COUNT];
+  GtkWidget *canvas;
+};
+
+G_DEFINE_FINAL_TYPE (RwSheetPane, rw_sheet_pane, GTK_TYPE_BOX)
+
+enum
+{
+  HINT,
+  MOVED,
+  SIGNAL_COUNT,
+};
+
+static guint signals[SIGNAL_COUNT];
+
+static void
+on_tab (GtkWidget *tab, RwSheetPane *self)
+{
+  if (!gtk_toggle_button_get_active (GTK_TOGGLE_BUTTON (tab)))
+    return;
+  for (int view = 0; view < RW_VIEW_COUNT; view++)
+    if (self->tabs[view] == tab)
+      rw_canvas_set_view (RW_CANVAS (self->canvas), view);
+}
+
+static void
+on_hint (RwSheetPane *self, const char *hint)
+{
+  g_signal_emit (self, signals[HINT], 0, hint);
+}
+
+static void
+on_moved (RwSheetPane *self)
+{
+  g_signal_emit (self, signals[MOVED], 0);
+}
+
+/* The strip scrolls where it is narrower than its tabs. */
+static GtkWidget *
+build_strip (RwSheetPane *self, RwView view)
+{
+  GtkWidget *strip = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
+  GtkWidget *scroller = gtk_scrolled_window_new ();
+
+  gtk_widget_add_css_class (strip, "strip");
+  for (int i = 0; i < RW_VIEW_COUNT; i++)
+    {
+      self->tabs[i] = gtk_toggle_button_new_with_label (_(rw_view_title (i)));
+      gtk_button_set_has_frame (GTK_BUTTON (self->tabs[i]), FALSE);
+      if (i > 0)
+        gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (self->tabs[i]), GTK_TOGGLE_BUTTON (self->tabs[0]));
+      gtk_box_append (GTK_BOX (strip), self->tabs[i]);
+    }
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[view]), TRUE);
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_EXTERNAL, GTK_POLICY_NEVER);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), strip);
+  return scroller;
+}
+
+static void
+rw_sheet_pane_class_init (RwSheetPaneClass *klass)
+{
+  GType type = G_TYPE_FROM_CLASS (klass);
+
+  signals[HINT]
+      = g_signal_new ("hint", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
+  signals[MOVED] = g_signal_new ("moved", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
+}
+
+static void
+rw_sheet_pane_init (RwSheetPane *self)
+{
+  gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
+}
+
+GtkWidget *
+rw_sheet_pane_new (RwDocument *document, RwView view)
+{
+  RwSheetPane *self = g_object_new (RW_TYPE_SHEET_PANE, NULL);
+
+  gtk_box_append (GTK_BOX (self), build_strip (self, view));
+  self->canvas = rw_canvas_new (document, view);
+  gtk_widget_set_hexpand (self->canvas, TRUE);
+  gtk_widget_set_vexpand (self->canvas, TRUE);
+  gtk_box_append (GTK_BOX (self), self->canvas);
+
+  for (int i = 0; i < RW_VIEW_COUNT; i++)
+    g_signal_connect_object (self->tabs[i], "toggled", G_CALLBACK (on_tab), self, 0);
+  g_signal_connect_object (self->canvas, "hint", G_CALLBACK (on_hint), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->canvas, "moved", G_CALLBACK (on_moved), self, G_CONNECT_SWAPPED);
+  return GTK_WIDGET (self);
+}
+
+RwCanvas *
+rw_sheet_pane_canvas (RwSheetPane *self)
+{
+  return RW_CANVAS (self->canvas);
+}
+
+void
+rw_sheet_pane_show (RwSheetPane *self, RwView view)
+{
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[view]), TRUE);
+}

@@ -1,0 +1,258 @@
+/* Files of the window: new, open, recent, save, papers. */
+#include "window_private.h"
+
+#include <glib/gi18n.h>
+
+#include "dialogs.h"
+#include "papers.h"
+
+#define SUFFIX ".rimwright"
+#define RECENT_COUNT 10
+
+/* What is being typed is taken before it is saved or left. */
+static void
+settle_typing (RwWindow *self)
+{
+  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (self));
+
+  if (!GTK_IS_EDITABLE (focus))
+    return;
+  g_object_ref (focus);
+  gtk_window_set_focus (GTK_WINDOW (self), NULL);
+  if (gtk_widget_get_mapped (focus))
+    gtk_window_set_focus (GTK_WINDOW (self), focus);
+  g_object_unref (focus);
+}
+
+static void
+add_recent (const char *path)
+{
+  g_autofree char *uri = g_filename_to_uri (path, NULL, NULL);
+  GtkRecentData data = {
+    .mime_type = (char *) "application/json",
+    .app_name = (char *) "Rimwright",
+    .app_exec = (char *) "rimwright %f",
+  };
+
+  if (uri != NULL)
+    gtk_recent_manager_add_full (gtk_recent_manager_get_default (), uri, &data);
+}
+
+void
+rw_window_load (RwWindow *self, const char *path)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (rw_document_load (self->document, path, &error))
+    add_recent (path);
+  else
+    rw_dialog_error (GTK_WINDOW (self), _("The build can’t be opened"), error->message);
+}
+
+/* ---- saving ---- */
+
+static gboolean
+save_to (RwWindow *self, const char *path)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (!rw_document_save (self->document, path, &error))
+    {
+      rw_dialog_error (GTK_WINDOW (self), _("The build can’t be saved"), error->message);
+      return FALSE;
+    }
+  add_recent (path);
+  return TRUE;
+}
+
+/* Whatever waited for the save goes on if it came off, else it is given up. */
+static void
+save_and_go_on (RwWindow *self, const char *path)
+{
+  RwWindowFunc go_on = self->go_on;
+
+  self->go_on = NULL;
+  if (path != NULL && save_to (self, path) && go_on != NULL)
+    go_on (self);
+}
+
+static void
+on_save_path (const char *path, gpointer user_data)
+{
+  save_and_go_on (RW_WINDOW (user_data), path);
+}
+
+static void
+ask_where (RwWindow *self)
+{
+  const char *path = rw_document_path (self->document);
+  g_autofree char *title = rw_document_title (self->document);
+  g_autofree char *name = g_strconcat (g_strdelimit (title, "/", '-'), SUFFIX, NULL);
+
+  rw_dialog_save (GTK_WINDOW (self), path != NULL ? path : name, on_save_path, self);
+}
+
+void
+rw_window_save (RwWindow *self)
+{
+  g_autofree char *path = g_strdup (rw_document_path (self->document));
+
+  if (path != NULL)
+    save_and_go_on (self, path);
+  else
+    ask_where (self);
+}
+
+static void
+save (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  settle_typing (RW_WINDOW (user_data));
+  rw_window_save (RW_WINDOW (user_data));
+}
+
+static void
+save_as (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  settle_typing (RW_WINDOW (user_data));
+  ask_where (RW_WINDOW (user_data));
+}
+
+/* ---- opening ---- */
+
+static void
+start_anew (RwWindow *self)
+{
+  rw_document_new_project (self->document);
+}
+
+static void
+new_build (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  settle_typing (RW_WINDOW (user_data));
+  rw_window_unless_unsaved (RW_WINDOW (user_data), start_anew);
+}
+
+static void
+on_open_path (const char *path, gpointer user_data)
+{
+  if (path != NULL)
+    rw_window_load (RW_WINDOW (user_data), path);
+}
+
+static void
+ask_what (RwWindow *self)
+{
+  rw_dialog_open (GTK_WINDOW (self), on_open_path, self);
+}
+
+static void
+open_build (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  settle_typing (RW_WINDOW (user_data));
+  rw_window_unless_unsaved (RW_WINDOW (user_data), ask_what);
+}
+
+static void
+load_wanted (RwWindow *self)
+{
+  rw_window_load (self, self->wanted);
+}
+
+static void
+open_recent (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  RwWindow *self = user_data;
+
+  g_free (self->wanted);
+  self->wanted = g_strdup (g_variant_get_string (parameter, NULL));
+  settle_typing (self);
+  rw_window_unless_unsaved (self, load_wanted);
+}
+
+/* Our own, the latest first. */
+static int
+later_first (gconstpointer a, gconstpointer b)
+{
+  return g_date_time_compare (gtk_recent_info_get_modified ((GtkRecentInfo *) b),
+                              gtk_recent_info_get_modified ((GtkRecentInfo *) a));
+}
+
+void
+rw_window_fill_recent (RwWindow *self)
+{
+  GList *all = g_list_sort (gtk_recent_manager_get_items (gtk_recent_manager_get_default ()), later_first);
+
+  g_menu_remove_all (self->recent);
+  for (GList *l = all; l != NULL; l = l->next)
+    {
+      g_autofree char *path = g_filename_from_uri (gtk_recent_info_get_uri (l->data), NULL, NULL);
+      g_autoptr (GMenuItem) item = NULL;
+
+      if (path == NULL || !gtk_recent_info_has_application (l->data, "Rimwright")
+          || g_menu_model_get_n_items (G_MENU_MODEL (self->recent)) >= RECENT_COUNT)
+        continue;
+      item = g_menu_item_new (gtk_recent_info_get_display_name (l->data), NULL);
+      g_menu_item_set_action_and_target (item, "win.open-recent", "s", path);
+      g_menu_append_item (self->recent, item);
+    }
+  /* An item without an action says so, and can't be pressed. */
+  if (g_menu_model_get_n_items (G_MENU_MODEL (self->recent)) == 0)
+    g_menu_append (self->recent, _("None yet"), "win.none");
+  g_list_free_full (all, (GDestroyNotify) gtk_recent_info_unref);
+}
+
+/* ---- papers ---- */
+
+static const RwPaper *
+usual_paper (void)
+{
+  gboolean letter = g_str_equal (gtk_paper_size_get_default (), GTK_PAPER_NAME_LETTER);
+
+  return rw_paper_find (letter ? "letter" : "a4");
+}
+
+static void
+on_papers_folder (const char *folder, gpointer user_data)
+{
+  RwWindow *self = user_data;
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autofree char *date = g_date_time_format (now, "%Y-%m-%d");
+  g_autoptr (GPtrArray) files = g_ptr_array_new_with_free_func (g_free);
+  RwPapersOptions options
+      = { .paper = usual_paper (), .style = rw_document_style (self->document), .date = date };
+  g_autofree char *said = NULL;
+  g_autoptr (GError) error = NULL;
+
+  if (folder == NULL)
+    return;
+  if (!rw_papers_write (rw_document_project (self->document), &options, folder, files, &error))
+    {
+      rw_dialog_error (GTK_WINDOW (self), _("The papers can’t be written"), error->message);
+      return;
+    }
+  said = g_strdup_printf (ngettext ("%d file written into %s", "%d files written into %s", files->len),
+                          (int) files->len, folder);
+  rw_foot_say (RW_FOOT (self->foot), said);
+}
+
+static void
+papers (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  settle_typing (RW_WINDOW (user_data));
+  rw_dialog_folder (GTK_WINDOW (user_data), _("Folder for the papers"), on_papers_folder, user_data);
+}
+
+void
+rw_window_add_file_actions (RwWindow *self)
+{
+  static const GActionEntry entries[] = {
+    { .name = "new", .activate = new_build },
+    { .name = "open", .activate = open_build },
+    { .name = "open-recent", .activate = open_recent, .parameter_type = "s" },
+    { .name = "save", .activate = save },
+    { .name = "save-as", .activate = save_as },
+    { .name = "papers", .activate = papers },
+  };
+
+  g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
+}
