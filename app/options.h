@@ -1,0 +1,49 @@
+/* The options of the command line, and the build that they describe. */
+#pragma once
+
+#include "list_file.h"
+#include "papers.h"
+
+/* What a command takes besides --help. */
+typedef enum
+{
+  RW_TAKES_BUILD = 1 << 0, /* a file, --set, --measured */
+  RW_TAKES_FORMAT = 1 << 1,
+  RW_TAKES_UNITS = 1 << 2,
+  RW_TAKES_PAPERS = 1 << 3, /* --into, --paper, --only, --svg, --png */
+  RW_TAKES_NAME = 1 << 4,   /* one word */
+} RwTakes;
+
+typedef struct
+{
+  gboolean help;
+  char   **settings, **measured, **only, **words; /* NULL: none */
+  char    *format, *units, *paper, *into;
+  gboolean svg, png;
+} RwOptions;
+
+#define RW_OPTIONS_ERROR (rw_options_error_quark ())
+GQuark rw_options_error_quark (void);
+
+/* Reads the words after the command; help (new) is the text for --help. */
+gboolean rw_options_read  (RwOptions  *options,
+                           const char *command,
+                           const char *summary,
+                           RwTakes     takes,
+                           char      **words,
+                           char      **help,
+                           GError    **error);
+void     rw_options_clear (RwOptions *options);
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (RwOptions, rw_options_clear)
+
+/* The file that is named, or the built-in build, with --set and --measured worked in. */
+RwProject *rw_options_project (const RwOptions *options, GError **error);
+
+/* Words of choice: the first of each where none was given, an error where it is none of them. */
+gboolean rw_options_format (const RwOptions *options, gboolean csv, RwListFormat *format, GError **error);
+gboolean rw_options_units  (const RwOptions *options, RwUnits *units, GError **error);
+gboolean rw_options_paper  (const RwOptions *options, const RwPaper **paper, GError **error);
+
+/* Says that there is no such thing, in words like "There is no parameter %s", and what comes closest; always
+ * FALSE. */
+gboolean rw_options_fail_unknown (GError **error, const char *what, const char *word, const GPtrArray *names);
