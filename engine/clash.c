@@ -103,82 +103,85 @@ cost_of_text (const RwObstacles *obstacles, const RwPlacedText *text, double uni
 
 typedef struct
 {
-  RwPoint  a, b;
-  double   near; /* two lines closer than this look like one */
-  gboolean is_extension;
-  gboolean met_text, met_line;
+  const RwObstacles *obstacles;
+  RwObstacleLine     line;
+  RwPoint            along; /* unit vector of the line */
+  double             length;
+  gboolean           is_extension;
+  gboolean           met_text, met_line;
 } LineTest;
 
 /* Do both lines run side by side for more than a touch? */
 static gboolean
 side_by_side (const LineTest *test, const RwObstacle *obstacle)
 {
-  double length = hypot (test->b.x - test->a.x, test->b.y - test->a.y);
-  if (length == 0)
-    return FALSE;
-
-  RwPoint along = { (test->b.x - test->a.x) / length, (test->b.y - test->a.y) / length };
-  double t[2], off[2];
+  const RwPoint ends[] = { obstacle->a, obstacle->b };
+  double t[2];
 
   for (int i = 0; i < 2; i++)
     {
-      RwPoint p = i == 0 ? obstacle->a : obstacle->b;
-      double x = p.x - test->a.x, y = p.y - test->a.y;
+      double x = ends[i].x - test->line.a.x, y = ends[i].y - test->line.a.y;
 
-      t[i] = x * along.x + y * along.y;
-      off[i] = fabs (y * along.x - x * along.y);
+      if (fabs (y * test->along.x - x * test->along.y) >= test->line.near)
+        return FALSE;
+      t[i] = x * test->along.x + y * test->along.y;
     }
-  return off[0] < test->near && off[1] < test->near
-         && MIN (MAX (t[0], t[1]), length) - MAX (MIN (t[0], t[1]), 0) > test->near / 4;
+  return MIN (MAX (t[0], t[1]), test->length) - MAX (MIN (t[0], t[1]), 0) > test->line.near / 4;
 }
 
 static gboolean
-test_line (const RwObstacle *obstacle, gpointer data)
+test_obstacle (const RwObstacle *obstacle, gpointer data)
 {
   LineTest *test = data;
 
   if (obstacle->kind == RW_OBSTACLE_TEXT)
-    test->met_text |= piece_in_box (test->a, test->b, box_of (obstacle->a, obstacle->b));
-  else if (obstacle->kind == RW_OBSTACLE_DIMENSION && !test->is_extension)
+    test->met_text |= piece_in_box (test->line.a, test->line.b, box_of (obstacle->a, obstacle->b));
+  else if (!test->is_extension)
     test->met_line |= side_by_side (test, obstacle);
   return !(test->met_text && test->met_line);
 }
 
-typedef struct
-{
-  const RwObstacles *obstacles;
-  LineTest           test;
-} PieceTest;
-
 static void
-test_piece (RwPoint a, RwPoint b, gpointer data)
+test_line (RwPoint a, RwPoint b, gpointer data)
 {
-  PieceTest *piece = data;
+  LineTest *test = data;
+  double length = hypot (b.x - a.x, b.y - a.y);
 
-  piece->test.a = a;
-  piece->test.b = b;
-  rw_obstacles_visit (piece->obstacles, widened (box_of (a, b), piece->test.near), test_line,
-                      &piece->test);
+  if (length == 0)
+    return;
+  test->line.a = a;
+  test->line.b = b;
+  test->length = length;
+  test->along = (RwPoint){ (b.x - a.x) / length, (b.y - a.y) / length };
+  rw_obstacles_visit_line (test->obstacles, test->line, test_obstacle, test);
 }
 
 static double
 cost_of_marks (const RwObstacles *obstacles, const RwTrial *trial, double unit)
 {
-  PieceTest all = { .obstacles = obstacles, .test = { .near = SEPARATION * unit } };
+  LineTest test = { .obstacles = obstacles, .line = { .near = SEPARATION * unit } };
 
   for (int i = 0; i < trial->count; i++)
     if (trial->marks[i].kind != RW_MARK_HEAD)
       {
-        all.test.is_extension = trial->marks[i].kind == RW_MARK_EXTENSION;
-        rw_mark_walk (&trial->marks[i], test_piece, &all);
+        test.is_extension = trial->marks[i].kind == RW_MARK_EXTENSION;
+        rw_mark_walk (&trial->marks[i], test_line, &test);
       }
-  return (all.test.met_text ? CLASH_OF_TEXT : 0) + (all.test.met_line ? RW_CLASH : 0);
+  return (test.met_text ? CLASH_OF_TEXT : 0) + (test.met_line ? RW_CLASH : 0);
 }
 
 double
-rw_clash_cost (const RwObstacles *obstacles, const RwTrial *trial, double unit)
+rw_clash_cost (const RwClash *clash, const RwTrial *trial, double limit)
 {
-  return cost_of_text (obstacles, &trial->text, unit) + cost_of_marks (obstacles, trial, unit);
+  double cost = trial->cost;
+
+  if (cost < limit)
+    cost += cost_of_text (clash->placed, &trial->text, clash->unit);
+  if (cost < limit)
+    cost += cost_of_text (clash->drawing, &trial->text, clash->unit);
+  if (cost < limit)
+    cost += cost_of_marks (clash->placed, trial, clash->unit);
+  return cost;
 }
 
 void

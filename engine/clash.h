@@ -9,8 +9,16 @@
  * dimension lines would run in one. */
 #define RW_CLASH 100
 
-/* The cost of what is in the way, on top of the trial's own.  unit: as in RwTrialJob. */
-double rw_clash_cost (const RwObstacles *obstacles, const RwTrial *trial, double unit);
+typedef struct
+{
+  RwObstacles *drawing; /* its lines */
+  RwObstacles *placed;  /* lettering, and the lines of dimensions */
+  double       unit;    /* as in RwTrialJob */
+} RwClash;
+
+/* The cost of a trial with all that is in its way.  What comes to limit or more is not worked out to the
+ * end. */
+double rw_clash_cost (const RwClash *clash, const RwTrial *trial, double limit);
 
 /* Walks a line or arc (no head) of a dimension as straight pieces. */
 void   rw_mark_walk  (const RwPlacedMark *mark, RwTraceFunc func, gpointer data);

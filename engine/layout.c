@@ -10,13 +10,12 @@
 #define CELL 8.0    /* of the search for obstacles */
 #define BORDER 40.0 /* round the drawing, in which dimensions are expected */
 
-#define TRACE_TOLERANCE 0.15 /* paper mm */
+#define TRACE_TOLERANCE 0.25 /* paper mm */
 
 typedef struct
 {
-  RwLayout    *layout;
-  RwObstacles *obstacles;
-  double       unit;
+  RwLayout *layout;
+  RwClash   clash;
 } Layouter;
 
 /* Taking places */
@@ -36,7 +35,7 @@ keep_piece (RwPoint a, RwPoint b, gpointer data)
   Layouter *layouter = data;
   RwBox box = { MIN (a.x, b.x), MIN (a.y, b.y), MAX (a.x, b.x), MAX (a.y, b.y) };
 
-  rw_obstacles_add_line (layouter->obstacles, RW_OBSTACLE_DIMENSION, a, b);
+  rw_obstacles_add_line (layouter->clash.placed, RW_OBSTACLE_DIMENSION, a, b);
   include (&layouter->layout->extent, box);
 }
 
@@ -46,7 +45,7 @@ take_place (Layouter *layouter, const RwTrial *trial)
   RwLayout *layout = layouter->layout;
 
   g_array_append_val (layout->texts, trial->text);
-  rw_obstacles_add_text (layouter->obstacles, trial->text.box);
+  rw_obstacles_add_text (layouter->clash.placed, trial->text.box);
   include (&layout->extent, trial->text.box);
 
   g_array_append_vals (layout->marks, trial->marks, trial->count);
@@ -59,23 +58,24 @@ static void
 place_item (Layouter *layouter, int index)
 {
   const RwItem *item = &g_array_index (layouter->layout->sheet->items, RwItem, index);
-  RwTrialJob job = { item, index, layouter->layout->scale, layouter->unit };
+  RwTrialJob job = { item, index, layouter->layout->scale, layouter->clash.unit };
   RwTrial best, trial;
-  double least = HUGE_VAL;
+  const double limit = item->rank > 0 ? RW_CLASH : HUGE_VAL;
+  double least = limit;
 
   for (int place = 0; place < rw_trial_places (item) && least > 0; place++)
     {
-      if (!rw_trial_make (&job, place, &trial) || trial.cost >= least)
-        continue;
-      double cost = trial.cost + rw_clash_cost (layouter->obstacles, &trial, layouter->unit);
+      double cost = limit;
 
+      if (rw_trial_make (&job, place, &trial))
+        cost = rw_clash_cost (&layouter->clash, &trial, least);
       if (cost < least)
         {
           least = cost;
           best = trial;
         }
     }
-  if (least < RW_CLASH || (item->rank == 0 && least < HUGE_VAL))
+  if (least < limit)
     take_place (layouter, &best);
 }
 
@@ -124,7 +124,7 @@ keep_drawn (RwPoint a, RwPoint b, gpointer data)
   DrawnLine *line = data;
   double scale = line->layouter->layout->scale;
 
-  rw_obstacles_add_line (line->layouter->obstacles, line->kind, (RwPoint){ a.x * scale, a.y * scale },
+  rw_obstacles_add_line (line->layouter->clash.drawing, line->kind, (RwPoint){ a.x * scale, a.y * scale },
                          (RwPoint){ b.x * scale, b.y * scale });
 }
 
@@ -144,24 +144,25 @@ keep_drawing (Layouter *layouter)
     }
 }
 
-static RwObstacles *
-obstacles_for (Layouter *layouter)
+static void
+begin (Layouter *layouter)
 {
-  double scale = layouter->layout->scale, border = BORDER * layouter->unit;
+  double scale = layouter->layout->scale, unit = layouter->clash.unit, border = BORDER * unit;
   RwBox paths = rw_sheet_extent (layouter->layout->sheet);
   RwBox drawing = { paths.x0 * scale, paths.y0 * scale, paths.x1 * scale, paths.y1 * scale };
   RwBox room = { drawing.x0 - border, drawing.y0 - border, drawing.x1 + border, drawing.y1 + border };
 
   if (drawing.x0 < drawing.x1 || drawing.y0 < drawing.y1)
     layouter->layout->extent = drawing;
-  return rw_obstacles_new (room, CELL * layouter->unit);
+  layouter->clash.drawing = rw_obstacles_new (room, CELL * unit);
+  layouter->clash.placed = rw_obstacles_new (room, CELL * unit);
 }
 
 RwLayout *
 rw_layout_new (const RwSheet *sheet, double scale, double letters)
 {
   RwLayout *layout = g_new0 (RwLayout, 1);
-  Layouter layouter = { .layout = layout, .unit = letters > 0 ? letters / 2.5 : 1 };
+  Layouter layouter = { .layout = layout, .clash = { .unit = letters > 0 ? letters / 2.5 : 1 } };
 
   layout->sheet = sheet;
   layout->scale = scale;
@@ -169,10 +170,11 @@ rw_layout_new (const RwSheet *sheet, double scale, double letters)
   layout->marks = g_array_new (FALSE, FALSE, sizeof (RwPlacedMark));
   layout->extent = (RwBox){ HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL };
 
-  layouter.obstacles = obstacles_for (&layouter);
+  begin (&layouter);
   keep_drawing (&layouter);
   place_items (&layouter);
-  rw_obstacles_free (layouter.obstacles);
+  rw_obstacles_free (layouter.clash.drawing);
+  rw_obstacles_free (layouter.clash.placed);
   if (layout->extent.x0 > layout->extent.x1)
     layout->extent = (RwBox){ 0, 0, 0, 0 };
   return layout;

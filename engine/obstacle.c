@@ -90,17 +90,30 @@ add (RwObstacles *obstacles, RwObstacle obstacle)
       }
 }
 
+/* Pieces of a line that are no longer than a cell: so few cells need to be looked at. */
+static int
+pieces_of (const RwObstacles *obstacles, RwPoint a, RwPoint b)
+{
+  double length = MAX (fabs (b.x - a.x), fabs (b.y - a.y));
+
+  return 1 + (int) MIN (length / obstacles->cell, 4 * CELLS_MAX);
+}
+
+static RwPoint
+between (RwPoint a, RwPoint b, double t)
+{
+  return (RwPoint){ a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t };
+}
+
 void
 rw_obstacles_add_line (RwObstacles *obstacles, RwObstacleKind kind, RwPoint a, RwPoint b)
 {
-  double length = MAX (fabs (b.x - a.x), fabs (b.y - a.y));
-  int pieces = 1 + (int) MIN (length / obstacles->cell, 4 * CELLS_MAX);
+  int pieces = pieces_of (obstacles, a, b);
   RwPoint from = a;
 
   for (int i = 1; i <= pieces; i++)
     {
-      double t = (double) i / pieces;
-      RwPoint to = { a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t };
+      RwPoint to = between (a, b, (double) i / pieces);
 
       add (obstacles, (RwObstacle){ kind, from, to });
       from = to;
@@ -135,4 +148,24 @@ rw_obstacles_visit (const RwObstacles *obstacles, RwBox box, RwObstacleFunc func
     for (int column = range.column0; column <= range.column1; column++)
       if (!visit_cell (obstacles, row * obstacles->columns + column, func, data))
         return;
+}
+
+void
+rw_obstacles_visit_line (const RwObstacles *obstacles,
+                         RwObstacleLine     line,
+                         RwObstacleFunc     func,
+                         gpointer           data)
+{
+  int pieces = pieces_of (obstacles, line.a, line.b);
+  RwPoint from = line.a;
+
+  for (int i = 1; i <= pieces; i++)
+    {
+      RwPoint to = between (line.a, line.b, (double) i / pieces);
+      RwBox box = { MIN (from.x, to.x) - line.near, MIN (from.y, to.y) - line.near,
+                    MAX (from.x, to.x) + line.near, MAX (from.y, to.y) + line.near };
+
+      rw_obstacles_visit (obstacles, box, func, data);
+      from = to;
+    }
 }

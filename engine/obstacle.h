@@ -30,3 +30,15 @@ void rw_obstacles_add_text (RwObstacles *obstacles, RwBox box);
 /* Calls func for each obstacle that may touch box; one may come several times.  FALSE from func ends it. */
 typedef gboolean (*RwObstacleFunc) (const RwObstacle *obstacle, gpointer data);
 void rw_obstacles_visit (const RwObstacles *obstacles, RwBox box, RwObstacleFunc func, gpointer data);
+
+/* Likewise for each that may be nearer than `near` to the line from a to b. */
+typedef struct
+{
+  RwPoint a, b;
+  double  near;
+} RwObstacleLine;
+
+void rw_obstacles_visit_line (const RwObstacles *obstacles,
+                              RwObstacleLine     line,
+                              RwObstacleFunc     func,
+                              gpointer           data);
