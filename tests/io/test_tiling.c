@@ -1,0 +1,203 @@
+/* Drawings in full size on several pages: how many, where, and that all of it is there. */
+#include "paper_size.h"
+#include "tiling.h"
+
+#include <math.h>
+
+#define MARGIN 10.0
+#define OVERLAP 12.0
+#define NEAR 1e-9 /* mm */
+
+static RwLayout *
+layout_of (RwSheet *sheet, double width, double height)
+{
+  rw_sheet_box (sheet, RW_PEN_OUTLINE, RW_TINT_NONE, -7, 3, width - 7, height + 3);
+  return rw_layout_new (sheet, 1, 0);
+}
+
+/* A4 upright leaves 210 - 20 - 9 = 181 by 297 - 20 - 15 - 9 = 253 mm, across 268 by 166.  Each further page
+ * adds its room less the overlap of 12; the drawing takes 4 mm more than its size. */
+static void
+test_fewest_pages (void)
+{
+  static const struct
+  {
+    const char *paper;
+    double      width, height;
+    int         columns, rows;
+    gboolean    across;
+  } cases[] = {
+    { "a4", 100, 100, 1, 1, FALSE },
+    { "a4", 177, 249, 1, 1, FALSE },
+    { "a4", 264, 162, 1, 1, TRUE },
+    { "a4", 178, 249, 2, 1, FALSE },
+    { "a4", 456, 60, 2, 1, TRUE },    /* a fretboard: 2 x 268 - 12 = 524 */
+    { "a4", 1020, 40, 4, 1, TRUE },   /* 4 x 268 - 3 x 12 = 1036 */
+    { "a4", 1033, 40, 5, 1, TRUE },
+    { "a4", 60, 480, 1, 2, FALSE },   /* 2 x 253 - 12 = 494 */
+    { "a4", 300, 300, 2, 2, FALSE },
+    { "a3", 300, 300, 2, 1, FALSE },  /* 268 by 376 */
+    { "a0", 700, 1000, 1, 1, FALSE },
+    { "letter", 400, 60, 2, 1, TRUE }, /* 2 x (279.4 - 29) - 12 = 488.8 */
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      const RwPaper *paper = rw_paper_find (cases[i].paper);
+      g_autoptr (RwSheet) sheet = rw_sheet_new ("test", RW_STYLE_FILE);
+      g_autoptr (RwLayout) layout = layout_of (sheet, cases[i].width, cases[i].height);
+      RwTiling tiling = rw_tiling_fit (layout, paper->width_mm, paper->height_mm, MARGIN, OVERLAP);
+
+      g_test_message ("%g x %g on %s", cases[i].width, cases[i].height, cases[i].paper);
+      g_assert_cmpint (tiling.columns, ==, cases[i].columns);
+      g_assert_cmpint (tiling.rows, ==, cases[i].rows);
+      g_assert_cmpint (tiling.shape.width > tiling.shape.height, ==, cases[i].across);
+    }
+}
+
+/* The part of the drawing that a page shows. */
+static RwBox
+shown (const RwTiling *tiling, int column, int row)
+{
+  RwPoint origin = rw_tiling_origin (tiling, column, row);
+  const RwBox *room = &tiling->shape.room;
+
+  return (RwBox){ room->x0 - origin.x, room->y0 - origin.y, room->x1 - origin.x, room->y1 - origin.y };
+}
+
+static void
+assert_covered (const RwTiling *tiling, const RwBox *extent)
+{
+  RwBox first = shown (tiling, 0, 0), last = shown (tiling, tiling->columns - 1, tiling->rows - 1);
+
+  g_assert_cmpfloat (first.x0, <=, extent->x0 - 2 + NEAR);
+  g_assert_cmpfloat (first.y1, >=, extent->y1 + 2 - NEAR);
+  g_assert_cmpfloat (last.x1, >=, extent->x1 + 2 - NEAR);
+  g_assert_cmpfloat (last.y0, <=, extent->y0 - 2 + NEAR);
+  for (int column = 1; column < tiling->columns; column++)
+    g_assert_cmpfloat_with_epsilon (shown (tiling, column - 1, 0).x1 - shown (tiling, column, 0).x0, OVERLAP,
+                                    NEAR);
+  for (int row = 1; row < tiling->rows; row++)
+    g_assert_cmpfloat_with_epsilon (shown (tiling, 0, row).y1 - shown (tiling, 0, row - 1).y0, OVERLAP, NEAR);
+}
+
+static void
+test_covers (void)
+{
+  for (double width = 20; width < 1300; width += 61)
+    for (double height = 20; height < 700; height += 67)
+      for (int paper = 0; paper < rw_papers_count; paper++)
+        {
+          g_autoptr (RwSheet) sheet = rw_sheet_new ("test", RW_STYLE_FILE);
+          g_autoptr (RwLayout) layout = layout_of (sheet, width, height);
+          RwTiling tiling = rw_tiling_fit (layout, rw_papers[paper].width_mm, rw_papers[paper].height_mm,
+                                           MARGIN, OVERLAP);
+
+          assert_covered (&tiling, &layout->extent);
+        }
+}
+
+/* Every register mark of a page lies on one of its neighbour, at the same place of the drawing. */
+static GArray *
+crosses (const RwTiling *tiling, int column, int row)
+{
+  g_autoptr (RwSheet) frame = rw_sheet_new ("test", RW_STYLE_FILE);
+  GArray *found = g_array_new (FALSE, FALSE, sizeof (RwPoint));
+  RwPoint origin = rw_tiling_origin (tiling, column, row);
+
+  rw_tiling_draw (tiling, column, row, frame);
+  for (guint i = 0; i < frame->ops->len; i++)
+    {
+      const RwPathOp *op = &g_array_index (frame->ops, RwPathOp, i);
+      RwPoint at = { op->p[0].x - origin.x, op->p[0].y - origin.y };
+
+      if (op->verb == RW_VERB_ARC)
+        g_array_append_val (found, at);
+    }
+  return found;
+}
+
+static int
+shared (const GArray *a, const GArray *b)
+{
+  int count = 0;
+
+  for (guint i = 0; i < a->len; i++)
+    for (guint k = 0; k < b->len; k++)
+      {
+        RwPoint p = g_array_index (a, RwPoint, i), q = g_array_index (b, RwPoint, k);
+
+        count += hypot (p.x - q.x, p.y - q.y) < NEAR;
+      }
+  return count;
+}
+
+static void
+test_register_marks (void)
+{
+  const RwPaper *paper = rw_paper_find ("a4");
+  g_autoptr (RwSheet) sheet = rw_sheet_new ("test", RW_STYLE_FILE);
+  g_autoptr (RwLayout) layout = layout_of (sheet, 500, 480);
+  RwTiling tiling = rw_tiling_fit (layout, paper->width_mm, paper->height_mm, MARGIN, OVERLAP);
+
+  g_assert_cmpint (tiling.columns, ==, 3);
+  g_assert_cmpint (tiling.rows, ==, 2);
+
+  g_autoptr (GArray) middle = crosses (&tiling, 1, 0), left = crosses (&tiling, 0, 0);
+  g_autoptr (GArray) right = crosses (&tiling, 2, 0), below = crosses (&tiling, 1, 1);
+
+  g_assert_cmpuint (middle->len, ==, 6);
+  g_assert_cmpint (shared (middle, left), ==, 2);
+  g_assert_cmpint (shared (middle, right), ==, 2);
+  g_assert_cmpint (shared (middle, below), ==, 2);
+  g_assert_cmpint (shared (left, right), ==, 0);
+}
+
+static void
+test_single_page_is_clean (void)
+{
+  const RwPaper *paper = rw_paper_find ("a4");
+  g_autoptr (RwSheet) sheet = rw_sheet_new ("test", RW_STYLE_FILE), frame = rw_sheet_new ("", RW_STYLE_FILE);
+  g_autoptr (RwLayout) layout = layout_of (sheet, 100, 100);
+  RwTiling tiling = rw_tiling_fit (layout, paper->width_mm, paper->height_mm, MARGIN, OVERLAP);
+  RwBox part = shown (&tiling, 0, 0);
+
+  rw_tiling_draw (&tiling, 0, 0, frame);
+  g_assert_cmpuint (frame->items->len, ==, 0);
+  /* In the middle of the room. */
+  g_assert_cmpfloat_with_epsilon (part.x0 + part.x1, layout->extent.x0 + layout->extent.x1, NEAR);
+  g_assert_cmpfloat_with_epsilon (part.y0 + part.y1, layout->extent.y0 + layout->extent.y1, NEAR);
+}
+
+/* Pages with room to spare are moved so that lettering does not stand on the seam: here in the middle, where
+ * the seam of two centred pages would be. */
+static void
+test_seams_spare_lettering (void)
+{
+  const RwPaper *paper = rw_paper_find ("a4");
+  g_autoptr (RwSheet) sheet = rw_sheet_new ("test", RW_STYLE_FILE);
+
+  rw_sheet_box (sheet, RW_PEN_OUTLINE, RW_TINT_NONE, 0, 0, 400, 60);
+  rw_sheet_text (sheet, 200, 30, RW_ALIGN_MIDDLE, RW_LETTERS_LARGE, "fretboard");
+
+  g_autoptr (RwLayout) layout = rw_layout_new (sheet, 1, 0);
+  RwTiling tiling = rw_tiling_fit (layout, paper->width_mm, paper->height_mm, MARGIN, OVERLAP);
+  const RwBox *text = &g_array_index (layout->texts, RwPlacedText, 0).box;
+  double seam0 = shown (&tiling, 1, 0).x0, seam1 = shown (&tiling, 0, 0).x1;
+
+  g_assert_cmpint (tiling.columns, ==, 2);
+  g_assert_true (text->x1 <= seam0 || text->x0 >= seam1);
+  assert_covered (&tiling, &layout->extent);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/tiling/fewest-pages", test_fewest_pages);
+  g_test_add_func ("/tiling/covers", test_covers);
+  g_test_add_func ("/tiling/register-marks", test_register_marks);
+  g_test_add_func ("/tiling/single-page-is-clean", test_single_page_is_clean);
+  g_test_add_func ("/tiling/seams-spare-lettering", test_seams_spare_lettering);
+  return g_test_run ();
+}
