@@ -110,7 +110,8 @@ run_papers (const RwOptions *options, GError **error)
   };
 
   if (!rw_options_paper (options, &papers.paper, error)
-      || !rw_options_units (options, &papers.style.units, error))
+      || !rw_options_units (options, &papers.style.units, error)
+      || !rw_options_check_only (options, error))
     return STATUS_FAILED;
   project = rw_options_project (options, error);
   if (project == NULL || !write_papers (project, &papers, options->into, error))

@@ -316,3 +316,16 @@ rw_options_paper (const RwOptions *options, const RwPaper **paper, GError **erro
     g_ptr_array_add (names, (char *) rw_papers[i].id);
   return rw_options_fail_unknown (error, "There is no paper %s", options->paper, names);
 }
+
+gboolean
+rw_options_check_only (const RwOptions *options, GError **error)
+{
+  g_autoptr (GPtrArray) names = g_ptr_array_new ();
+
+  for (int i = 0; i < rw_paper_kinds_count; i++)
+    g_ptr_array_add (names, (char *) rw_paper_kinds[i].id);
+  for (int i = 0; options->only != NULL && options->only[i] != NULL; i++)
+    if (rw_paper_kind_find (options->only[i]) < 0)
+      return rw_options_fail_unknown (error, "There is no sheet %s", options->only[i], names);
+  return TRUE;
+}

@@ -43,6 +43,8 @@ RwProject *rw_options_project (const RwOptions *options, GError **error);
 gboolean rw_options_format (const RwOptions *options, gboolean csv, RwListFormat *format, GError **error);
 gboolean rw_options_units  (const RwOptions *options, RwUnits *units, GError **error);
 gboolean rw_options_paper  (const RwOptions *options, const RwPaper **paper, GError **error);
+/* Whether every --only names a sheet that there is. */
+gboolean rw_options_check_only (const RwOptions *options, GError **error);
 
 /* Says that there is no such thing, in words like "There is no parameter %s", and what comes closest; always
  * FALSE. */
