@@ -40,13 +40,11 @@ set_text (GtkWidget *label, const char *text)
     gtk_label_set_text (GTK_LABEL (label), text);
 }
 
+/* The item that a cell is bound to; NULL for one that is not. */
 static RwDimensionItem *
 item_of (GtkListItem *cell)
 {
-  GtkTreeListRow *row = gtk_list_item_get_item (cell);
-
-  /* The row holds the item as long as it is bound. */
-  return row != NULL ? RW_DIMENSION_ITEM (gtk_tree_list_row_get_item (row)) : NULL;
+  return g_object_get_data (G_OBJECT (cell), "rw-item");
 }
 
 /* ---- plain cells ---- */
@@ -183,7 +181,7 @@ static void
 take_measured (GtkWidget *entry, GtkListItem *cell)
 {
   Column *column = g_object_get_data (G_OBJECT (cell), "rw-column");
-  g_autoptr (RwDimensionItem) item = item_of (cell);
+  RwDimensionItem *item = item_of (cell);
   const RwRow *row = item != NULL ? rw_dimension_item_row (item) : NULL;
   const char *text = gtk_editable_get_text (GTK_EDITABLE (entry));
   g_autofree char *shown = row != NULL ? measured_text (column, row) : NULL;
@@ -244,7 +242,7 @@ static void
 show_cell (GtkListItem *cell)
 {
   Column *column = g_object_get_data (G_OBJECT (cell), "rw-column");
-  g_autoptr (RwDimensionItem) item = item_of (cell);
+  RwDimensionItem *item = item_of (cell);
 
   if (item != NULL)
     column->kind->show (column, gtk_list_item_get_child (cell), item);
@@ -268,11 +266,13 @@ on_document_changed (GtkListItem *cell, guint what)
 static void
 on_bind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
 {
-  g_autoptr (RwDimensionItem) item = item_of (cell);
+  GtkTreeListRow *row = gtk_list_item_get_item (cell);
+  RwDimensionItem *item = gtk_tree_list_row_get_item (row);
   GtkWidget *child = gtk_list_item_get_child (cell);
 
+  g_object_set_data_full (G_OBJECT (cell), "rw-item", item, g_object_unref);
   if (GTK_IS_TREE_EXPANDER (child))
-    gtk_tree_expander_set_list_row (GTK_TREE_EXPANDER (child), gtk_list_item_get_item (cell));
+    gtk_tree_expander_set_list_row (GTK_TREE_EXPANDER (child), row);
   g_signal_connect_object (item, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
   g_signal_connect_object (column->document, "changed", G_CALLBACK (on_document_changed), cell,
                            G_CONNECT_SWAPPED);
@@ -282,10 +282,11 @@ on_bind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
 static void
 on_unbind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
 {
-  g_autoptr (RwDimensionItem) item = item_of (cell);
+  RwDimensionItem *item = item_of (cell);
 
   g_signal_handlers_disconnect_by_data (item, cell);
   g_signal_handlers_disconnect_by_data (column->document, cell);
+  g_object_set_data (G_OBJECT (cell), "rw-item", NULL);
 }
 
 static const ColumnKind kinds[] = {

@@ -1,7 +1,8 @@
 #include "dimension_item.h"
 
-#include <glib/gi18n.h>
 #include <math.h>
+
+#include "words.h"
 
 struct _RwDimensionItem
 {
@@ -57,7 +58,7 @@ rw_dimension_item_new (RwSlot slot)
 {
   RwDimensionItem *self = g_object_new (RW_TYPE_DIMENSION_ITEM, NULL);
 
-  self->title = rw_slot_label (slot);
+  self->title = rw_slot_words (slot);
   self->row = (RwRow){ slot, NAN, NAN, NAN };
   return self;
 }

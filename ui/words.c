@@ -104,6 +104,18 @@ rw_part_words (const char *part)
   return part;
 }
 
+static const char *
+in_own_language (const char *english)
+{
+  return _(english);
+}
+
+char *
+rw_slot_words (RwSlot slot)
+{
+  return rw_slot_label_in (slot, in_own_language);
+}
+
 const char *
 rw_severity_words (RwSeverity severity)
 {

@@ -11,6 +11,9 @@ int         rw_choice_count (const RwParam *param);
 /* The name of the part that dimensions are grouped under: "setup" -> "Set-up". */
 const char *rw_part_words (const char *part);
 
+/* What a dimension is called, its index worked in.  New. */
+char       *rw_slot_words (RwSlot slot);
+
 const char *rw_severity_words (RwSeverity severity); /* "Stop" */
 /* A finding in the language and the units of the window.  New. */
 char       *rw_finding_text   (const RwFinding *finding, RwStyle style);
