@@ -128,17 +128,24 @@ trial_init (Trial *trial, const RwGrip *grip, const RwGripScene *scene, RwPoint 
   trial->design = *scene->design;
 }
 
-/* The grip's place with a value, as seen from where it is wanted. */
+/* The grip's place in a build, as seen from where it is wanted. */
+static gboolean
+trial_place (Trial *trial, const RwResult *result, RwPoint *gap)
+{
+  if (!rw_grip_place (trial->grip, trial->scene->view, result, gap))
+    return FALSE;
+  gap->x -= trial->wanted.x;
+  gap->y -= trial->wanted.y;
+  return TRUE;
+}
+
+/* The same with another value. */
 static gboolean
 trial_gap (Trial *trial, double value, RwPoint *gap)
 {
   rw_grip_put (trial->grip, trial->scene->result, &trial->design, value);
   rw_solve (&trial->design, trial->scene->measured, &trial->result);
-  if (!rw_grip_place (trial->grip, trial->scene->view, &trial->result, gap))
-    return FALSE;
-  gap->x -= trial->wanted.x;
-  gap->y -= trial->wanted.y;
-  return TRUE;
+  return trial_place (trial, &trial->result, gap);
 }
 
 static double
@@ -172,16 +179,30 @@ trial_slope (Trial *trial, double value, RwPoint gap)
   return slope_between (gap, beside, step);
 }
 
-/* Goes from value towards the next, half as far each time that brings it no nearer.  The gap is that of
- * value and becomes that of what is returned. */
 static double
-trial_advance (Trial *trial, double value, double next, RwPoint *gap)
+dot (RwPoint a, RwPoint b)
+{
+  return a.x * b.x + a.y * b.y;
+}
+
+static RwPoint
+unit (RwPoint p)
+{
+  double length = sqrt (square (p));
+
+  return (RwPoint){ p.x / length, p.y / length };
+}
+
+/* Goes from value towards the next, half as far each time that brings it no nearer along a direction.  The
+ * gap is that of value and becomes that of what is returned. */
+static double
+trial_advance (Trial *trial, double value, double next, RwPoint along, RwPoint *gap)
 {
   for (int halving = 0; halving < 8; halving++)
     {
       RwPoint there;
 
-      if (trial_gap (trial, next, &there) && square (there) < square (*gap))
+      if (trial_gap (trial, next, &there) && fabs (dot (there, along)) < fabs (dot (*gap, along)))
         {
           *gap = there;
           return next;
@@ -191,34 +212,48 @@ trial_advance (Trial *trial, double value, double next, RwPoint *gap)
   return value;
 }
 
-/* Gauss-Newton on the distance.  The slope comes from the last two trials, and anew where they lead no
- * further. */
+/* The value with which the place is abreast of the wanted one, as seen along the slope: secants, starting
+ * from the slope.  Leaves the slope of the last secant. */
+static double
+abreast_value (Trial *trial, double value, RwPoint *gap, RwPoint *slope)
+{
+  RwPoint along = unit (*slope);
+  double least = 1e-8 * (trial->max - trial->min);
+
+  for (int round = 0; round < 12 && fabs (dot (*slope, along)) > 1e-9; round++)
+    {
+      double next = CLAMP (value - dot (*gap, along) / dot (*slope, along), trial->min, trial->max);
+      RwPoint before = *gap;
+      double reached;
+
+      if (fabs (next - value) < least)
+        break;
+      reached = trial_advance (trial, value, next, along, gap);
+      if (reached == value)
+        break;
+      *slope = slope_between (before, *gap, reached - value);
+      value = reached;
+    }
+  return value;
+}
+
+/* Nearest to the wanted place is where the way on leads neither nearer nor away: abreast of it, seen along
+ * the way there. */
 static double
 nearest_value (Trial *trial, double value)
 {
   double range = trial->max - trial->min;
-  gboolean fresh = TRUE;
   RwPoint gap, slope;
 
-  if (!trial_gap (trial, value, &gap))
+  if (!trial_place (trial, trial->scene->result, &gap))
     return value;
   slope = trial_slope (trial, value, gap);
 
-  for (int round = 0; round < 40 && square (slope) > 1e-18; round++)
+  for (int round = 0; round < 8 && square (slope) > 1e-18; round++)
     {
-      double step = -(gap.x * slope.x + gap.y * slope.y) / square (slope);
-      double next = CLAMP (value + step, trial->min, trial->max);
-      RwPoint before = gap;
-      double reached;
-
-      if (fabs (next - value) < 1e-10 * range)
+      if (fabs (dot (gap, slope)) / square (slope) < 1e-7 * range)
         break;
-      reached = trial_advance (trial, value, next, &gap);
-      if (reached == value && fresh)
-        break;
-      fresh = fabs (reached - value) < 1e-6 * range;
-      slope = fresh ? trial_slope (trial, reached, gap) : slope_between (before, gap, reached - value);
-      value = reached;
+      value = abreast_value (trial, value, &gap, &slope);
     }
   return value;
 }
@@ -231,7 +266,7 @@ nearest_count (Trial *trial, double value)
   RwPoint gap, there;
   gboolean found = TRUE;
 
-  if (!trial_gap (trial, value, &gap))
+  if (!trial_place (trial, trial->scene->result, &gap))
     return value;
   while (found)
     {
@@ -283,7 +318,7 @@ rw_grip_direction (const RwGrip *grip, const RwGripScene *scene)
   Trial trial;
 
   trial_init (&trial, grip, scene, (RwPoint){ 0, 0 });
-  if (!trial_gap (&trial, value, &gap))
+  if (!trial_place (&trial, scene->result, &gap))
     return (RwPoint){ 0, 0 };
   if (step == 0)
     slope = trial_slope (&trial, value, gap);

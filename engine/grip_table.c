@@ -1,3 +1,4 @@
+#include "draw_parts.h"
 #include "grip.h"
 
 #include <math.h>
@@ -8,49 +9,14 @@
 
 /* ---- helpers of grips.def: points in the frames of drawing.h ---- */
 
-/* Places along the board and across the axis come to a frame by one of these. */
-typedef RwPoint (*Along) (const RwResult *r, double x, double y);
-
-/* Pot frame from above: x from the nut line, y from the axis. */
-static RwPoint
-on_plan (const RwResult *r, double x, double y)
-{
-  return POINT (-r->used.rim_outer_diameter / 2 - r->side.nut_to_rim + x, y);
-}
-
-/* The frame of the board alone. */
-static RwPoint
-about_centre (const RwResult *r, double x, double y)
-{
-  return POINT (x, y - rw_plan_centre (&r->plan, x));
-}
-
-/* Pot frame from the side: x from the nut line along the board's surface, over it. */
-static RwPoint
-on_board (const RwResult *r, double x, double over)
-{
-  double c = cos (r->side.angle), s = sin (r->side.angle), back = x - r->side.nut_to_rim;
-
-  return POINT (-r->used.rim_outer_diameter / 2 + back * c - over * s,
-                r->used.neck_set_height + back * s + over * c);
-}
-
 static RwPoint
 on_back (const RwResult *r, double x)
 {
-  return on_board (r, x, -rw_neck_thickness (r, x));
+  return rw_place_neck (r, x, -rw_neck_thickness (r, x));
 }
 
-/* Pot frame from the side: along the headstock's face from the nut's back, over it. */
-static RwPoint
-on_face (const RwResult *r, double along, double over)
-{
-  RwPoint start = on_board (r, -r->used.nut_thickness, 0);
-  double angle = r->side.angle + r->used.headstock_angle * RADIANS;
-
-  return POINT (start.x - along * cos (angle) - over * sin (angle),
-                start.y - along * sin (angle) + over * cos (angle));
-}
+/* The headstock's outline is widest there, as a share of its length. */
+#define WIDEST 0.89
 
 static double
 crown (const RwDesign *d)
@@ -59,11 +25,19 @@ crown (const RwDesign *d)
 }
 
 static RwPoint
-last_fret (const RwResult *r, Along along)
+board_end (const RwResult *r, RwMap map)
+{
+  double x = r->value[RW_NECK_BOARD_LENGTH];
+
+  return map (r, x, rw_plan_centre (&r->plan, x));
+}
+
+static RwPoint
+last_fret (const RwResult *r, RwMap map)
 {
   double x = r->plan.fret_x[r->plan.last];
 
-  return r->used.frets_count > 0 ? along (r, x, rw_plan_treble (&r->plan, x)) : NOWHERE;
+  return r->used.frets_count > 0 ? map (r, x, rw_plan_treble (&r->plan, x)) : NOWHERE;
 }
 
 /* Counted from the nut, the twelfth fret moves with the scale length alone. */
@@ -72,26 +46,26 @@ twelfth_fret (const RwResult *r)
 {
   double x = r->plan.fret_x[12];
 
-  return about_centre (r, x, rw_plan_treble (&r->plan, x));
+  return rw_map_board (r, x, rw_plan_treble (&r->plan, x));
 }
 
 static RwPoint
-short_start (const RwResult *r, Along along)
+short_start (const RwResult *r, RwMap map)
 {
-  return r->plan.has_short ? along (r, r->plan.short_x, r->plan.short_y) : NOWHERE;
+  return r->plan.has_short ? map (r, r->plan.short_x, r->plan.short_y) : NOWHERE;
 }
 
 static RwPoint
-bass_edge (const RwResult *r, double x, Along along)
+bass_edge (const RwResult *r, double x, RwMap map)
 {
-  return r->plan.has_short ? along (r, x, rw_plan_bass (&r->plan, x)) : NOWHERE;
+  return r->plan.has_short ? map (r, x, rw_plan_bass (&r->plan, x)) : NOWHERE;
 }
 
 /* degrees as hooks count: from the neck towards the treble side. */
 static RwPoint
 round_rim (double radius, double degrees)
 {
-  return POINT (-radius * cos (degrees * RADIANS), radius * sin (degrees * RADIANS));
+  return rw_place_round (degrees * RADIANS, radius, 0);
 }
 
 static RwPoint
@@ -140,12 +114,6 @@ static RwPoint
 if_truss_rod (const RwResult *r, RwPoint point)
 {
   return r->used.neck_rod_present == RW_YES ? point : NOWHERE;
-}
-
-static RwPoint
-headstock_side (const RwResult *r)
-{
-  return POINT (0.8 * r->used.headstock_length, r->used.headstock_width / 2);
 }
 
 /* Pair m of the posts: side 0 is the centre line between them, 1 the treble post, -1 the bass post; out is

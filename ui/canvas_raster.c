@@ -1,0 +1,190 @@
+#include "canvas_raster.h"
+
+#include <math.h>
+
+#include "canvas_stamp.h"
+
+struct _RwRaster
+{
+  /* The picture. */
+  cairo_surface_t *surface;
+  GskRenderNode   *node;
+  GArray          *stamps;
+  RwRasterJob      painted; /* as it was then; the pointers are only compared */
+
+  GPtrArray *patches; /* of GskRenderNode; NULL: to be found again */
+};
+
+RwRaster *
+rw_raster_new (void)
+{
+  return g_new0 (RwRaster, 1);
+}
+
+void
+rw_raster_touch (RwRaster *self)
+{
+  g_clear_pointer (&self->patches, g_ptr_array_unref);
+}
+
+void
+rw_raster_forget (RwRaster *self)
+{
+  rw_raster_touch (self);
+  g_clear_pointer (&self->node, gsk_render_node_unref);
+  g_clear_pointer (&self->surface, cairo_surface_destroy);
+  g_clear_pointer (&self->stamps, g_array_unref);
+}
+
+void
+rw_raster_free (RwRaster *self)
+{
+  rw_raster_forget (self);
+  g_free (self);
+}
+
+/* ---- painting ---- */
+
+static void
+paint (cairo_t *cr, const RwRasterJob *job)
+{
+  const RwColour *paper = &job->palette->paper;
+
+  cairo_set_source_rgb (cr, paper->r, paper->g, paper->b);
+  cairo_paint (cr);
+  cairo_translate (cr, job->place.x, job->place.y);
+  cairo_scale (cr, RW_PX_PER_PAPER_MM, RW_PX_PER_PAPER_MM);
+  rw_paint (cr, job->layout, job->palette, 1 / (RW_PX_PER_PAPER_MM * job->device_scale));
+}
+
+static void
+paint_picture (RwRaster *self, const RwRasterJob *job)
+{
+  graphene_rect_t bounds = GRAPHENE_RECT_INIT (0, 0, job->width, job->height);
+  cairo_t *cr;
+
+  rw_raster_forget (self);
+  self->surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, job->width * job->device_scale,
+                                              job->height * job->device_scale);
+  cairo_surface_set_device_scale (self->surface, job->device_scale, job->device_scale);
+  cr = cairo_create (self->surface);
+  paint (cr, job);
+  cairo_destroy (cr);
+
+  self->node = gsk_cairo_node_new (&bounds);
+  cr = gsk_cairo_node_get_draw_context (self->node);
+  cairo_set_source_surface (cr, self->surface, 0, 0);
+  cairo_set_operator (cr, CAIRO_OPERATOR_SOURCE);
+  cairo_paint (cr);
+  cairo_destroy (cr);
+
+  self->stamps = rw_stamps_new (job->layout);
+  self->painted = *job;
+}
+
+static GskRenderNode *
+paint_patch (const RwRasterJob *job, RwBox box)
+{
+  graphene_rect_t bounds = GRAPHENE_RECT_INIT (box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0);
+  GskRenderNode *node = gsk_cairo_node_new (&bounds);
+  cairo_t *cr = gsk_cairo_node_get_draw_context (node);
+
+  cairo_set_antialias (cr, CAIRO_ANTIALIAS_FAST);
+  paint (cr, job);
+  cairo_destroy (cr);
+  return node;
+}
+
+/* ---- what the picture does not show ---- */
+
+static RwPoint
+shift_of (const RwRaster *self, const RwRasterJob *job)
+{
+  return (RwPoint){ job->place.x - self->painted.place.x, job->place.y - self->painted.place.y };
+}
+
+static gboolean
+is_usable (const RwRaster *self, const RwRasterJob *job)
+{
+  return self->node != NULL && self->painted.place.zoom == job->place.zoom
+         && self->painted.palette == job->palette && self->painted.width == job->width
+         && self->painted.height == job->height && self->painted.device_scale == job->device_scale;
+}
+
+static void
+add_patch (RwRaster *self, const RwRasterJob *job, RwBox box)
+{
+  RwBox seen = { MAX (box.x0, 0), MAX (box.y0, 0), MIN (box.x1, job->width), MIN (box.y1, job->height) };
+
+  if (seen.x0 < seen.x1 && seen.y0 < seen.y1)
+    g_ptr_array_add (self->patches, paint_patch (job, seen));
+}
+
+/* Strips that have come into sight at the sides of a moved picture. */
+static void
+patch_strips (RwRaster *self, const RwRasterJob *job)
+{
+  RwPoint d = shift_of (self, job);
+  double w = job->width, h = job->height;
+
+  if (d.x != 0)
+    add_patch (self, job, d.x > 0 ? (RwBox){ 0, 0, d.x, h } : (RwBox){ w + d.x, 0, w, h });
+  if (d.y != 0)
+    add_patch (self, job, d.y > 0 ? (RwBox){ MAX (d.x, 0), 0, w + MIN (d.x, 0), d.y }
+                                  : (RwBox){ MAX (d.x, 0), h + d.y, w + MIN (d.x, 0), h });
+}
+
+static void
+patch_changes (RwRaster *self, const RwRasterJob *job)
+{
+  g_autoptr (GArray) stamps = rw_stamps_new (job->layout);
+  g_autoptr (GArray) boxes = rw_stamps_diff (self->stamps, stamps);
+
+  for (guint i = 0; i < boxes->len; i++)
+    {
+      RwBox box = g_array_index (boxes, RwBox, i);
+
+      add_patch (self, job, (RwBox){ floor (box.x0 + job->place.x), floor (box.y0 + job->place.y),
+                                     ceil (box.x1 + job->place.x), ceil (box.y1 + job->place.y) });
+    }
+}
+
+static void
+find_patches (RwRaster *self, const RwRasterJob *job)
+{
+  self->patches = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
+  if (!is_usable (self, job))
+    {
+      add_patch (self, job, (RwBox){ 0, 0, job->width, job->height });
+      return;
+    }
+  patch_strips (self, job);
+  patch_changes (self, job);
+}
+
+/* ---- both ---- */
+
+void
+rw_raster_append (RwRaster *self, GtkSnapshot *snapshot, const RwRasterJob *job, gboolean moving)
+{
+  RwPoint shift;
+
+  if (self->patches == NULL)
+    find_patches (self, job);
+  if (self->node == NULL || (!moving && (self->patches->len > 0 || !is_usable (self, job))))
+    {
+      paint_picture (self, job);
+      find_patches (self, job);
+    }
+
+  shift = shift_of (self, job);
+  if (is_usable (self, job))
+    {
+      gtk_snapshot_save (snapshot);
+      gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (shift.x, shift.y));
+      gtk_snapshot_append_node (snapshot, self->node);
+      gtk_snapshot_restore (snapshot);
+    }
+  for (guint i = 0; i < self->patches->len; i++)
+    gtk_snapshot_append_node (snapshot, g_ptr_array_index (self->patches, i));
+}

@@ -1,0 +1,15 @@
+/* What a frame costs, for measurements: where RIMWRIGHT_TRACE names a file, one CSV line for each frame of a
+ * window, with what its canvases say in between.  Without it nothing is done.
+ *
+ *   frame,NUMBER,WORK_US,PAINT_US,CPU_US  from the frame's first event handler to painted; before-paint to
+ *                                         painted; processor time of this thread in the first of them
+ *   grip,ID,X,Y                           where a grip has come to stand, window pixels
+ */
+#pragma once
+
+#include <gtk/gtk.h>
+
+/* Traces the frames of the window that a realized widget is in. */
+void     rw_frame_trace_follow  (GtkWidget *widget);
+gboolean rw_frame_trace_is_on   (void);
+void     rw_frame_trace_say     (const char *format, ...) G_GNUC_PRINTF (1, 2);
