@@ -111,17 +111,22 @@ put_tick (RwSheet *frame, double x, double height)
   rw_sheet_line (frame, RW_PEN_EDGE, x, 0, x, height);
 }
 
-/* Along x from the origin: millimetres over the line, inches under it. */
+/* Along x from the origin: millimetres over the line, inches under it.  On the smallest paper there is no
+ * room behind it for its labels. */
 static void
-put_bar (RwSheet *frame, const char *label_mm, const char *label_inch)
+put_bar (RwSheet *frame, double room, const char *label_mm, const char *label_inch)
 {
   double inches = BAR_INCHES * RW_MM_PER_INCH, label_x = inches + PADDING;
+  double mm_width = text_width (label_mm, RW_LETTERS_SMALL);
+  double inch_width = text_width (label_inch, RW_LETTERS_SMALL);
 
   rw_sheet_line (frame, RW_PEN_EDGE, 0, 0, MAX (BAR_MM, inches), 0);
   for (int mm = 0; mm <= BAR_MM; mm += 10)
     put_tick (frame, mm, mm % 50 == 0 ? 3.2 : 2);
   for (int half = 0; half <= 2 * BAR_INCHES; half++)
     put_tick (frame, half * RW_MM_PER_INCH / 2, half % 2 == 0 ? -3.2 : -2);
+  if (label_x + MAX (mm_width, inch_width) > room)
+    return;
   rw_sheet_text (frame, label_x, 0.8, RW_ALIGN_START, RW_LETTERS_SMALL, label_mm);
   rw_sheet_text (frame, label_x, -3.3, RW_ALIGN_START, RW_LETTERS_SMALL, label_inch);
 }
@@ -146,7 +151,7 @@ put_upright_bar (RwSheet *frame, const RwPageShape *shape)
   g_autofree char *mm = bar_label (frame, 1, BAR_MM, "mm"), *inch = bar_label (frame, 1, BAR_INCHES, "in");
   guint first = frame->items->len;
 
-  put_bar (frame, mm, inch);
+  put_bar (frame, shape->room.y1 - shape->room.y0, mm, inch);
   rw_sheet_turn (frame, first, G_PI_2);
   rw_sheet_move (frame, first, shape->room.x0 - RW_BAR_BAND / 2, shape->room.y0);
 }
@@ -159,7 +164,7 @@ rw_frame_bars (RwSheet *frame, const RwPageShape *shape, double scale)
   guint first = frame->items->len;
 
   rw_sheet_set (frame, RW_LAYER_FRAME, RW_SUBJECT_NONE);
-  put_bar (frame, mm, inch);
+  put_bar (frame, shape->room.x1 - shape->room.x0, mm, inch);
   rw_sheet_move (frame, first, shape->room.x0, shape->room.y0 - RW_BAR_BAND / 2);
   put_upright_bar (frame, shape);
 }

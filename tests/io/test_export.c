@@ -3,8 +3,8 @@
 #include "export_png.h"
 #include "export_svg.h"
 #include "file_error.h"
+#include "read_back.h"
 
-#include <glib/gstdio.h>
 #include <locale.h>
 #include <math.h>
 #include <string.h>
@@ -68,35 +68,12 @@ make_pdf (const Fixture *f)
   return bytes;
 }
 
-/* What a program prints about the PDF; skips the test where it is not there. */
 static char *
 ask (const Fixture *f, const char *program, const char *options)
 {
   g_autoptr (GBytes) bytes = make_pdf (f);
-  g_autofree char *folder = g_dir_make_tmp ("rimwright-export-XXXXXX", NULL);
-  g_autofree char *path = g_build_filename (folder, "a.pdf", NULL), *found = g_find_program_in_path (program);
-  g_autofree char *command = g_strdup_printf ("%s %s '%s' -", program, options, path);
-  g_autoptr (GError) error = NULL;
-  char *output = NULL;
-  int status;
 
-  if (found == NULL)
-    {
-      g_autofree char *reason = g_strdup_printf ("%s is not installed", program);
-
-      g_test_skip (reason);
-      return NULL;
-    }
-  if (g_str_equal (program, "pdfinfo") || g_str_equal (program, "pdffonts"))
-    command[strlen (command) - 2] = '\0';
-  g_file_set_contents (path, g_bytes_get_data (bytes, NULL), (gssize) g_bytes_get_size (bytes), &error);
-  g_assert_no_error (error);
-  g_spawn_command_line_sync (command, &output, NULL, &status, &error);
-  g_assert_no_error (error);
-  g_assert_cmpint (status, ==, 0);
-  g_remove (path);
-  g_rmdir (folder);
-  return output;
+  return read_pdf (bytes, program, options);
 }
 
 static void
@@ -139,122 +116,6 @@ test_pdf_text (Fixture *f, gconstpointer data)
   g_assert_nonnull (strstr (text, "120.0"));
 }
 
-/* Reading XML: all path data, and whatever else a test asks for. */
-
-typedef struct
-{
-  GPtrArray *paths;  /* of char *, the d attributes */
-  GPtrArray *groups; /* of char *, "id:title" */
-  GString   *texts;
-  char      *width, *height, *view;
-  char      *group;  /* whose title is awaited */
-  gboolean   in_title, in_text;
-} Reader;
-
-static void
-read_start (GMarkupParseContext *context,
-            const char          *element,
-            const char         **names,
-            const char         **values,
-            gpointer             data,
-            GError             **error)
-{
-  Reader *reader = data;
-
-  for (int i = 0; names[i] != NULL; i++)
-    {
-      if (g_str_equal (element, "path") && g_str_equal (names[i], "d"))
-        g_ptr_array_add (reader->paths, g_strdup (values[i]));
-      if (g_str_equal (element, "g") && g_str_equal (names[i], "id"))
-        reader->group = g_strdup (values[i]);
-      if (g_str_equal (element, "svg") && g_str_equal (names[i], "width"))
-        reader->width = g_strdup (values[i]);
-      if (g_str_equal (element, "svg") && g_str_equal (names[i], "height"))
-        reader->height = g_strdup (values[i]);
-      if (g_str_equal (element, "svg") && g_str_equal (names[i], "viewBox"))
-        reader->view = g_strdup (values[i]);
-    }
-  reader->in_title = g_str_equal (element, "title");
-  reader->in_text = g_str_equal (element, "text");
-}
-
-static void
-read_text (GMarkupParseContext *context, const char *text, gsize length, gpointer data, GError **error)
-{
-  Reader *reader = data;
-  g_autofree char *copy = g_strndup (text, length);
-
-  if (reader->in_title && reader->group != NULL)
-    {
-      g_ptr_array_add (reader->groups, g_strconcat (reader->group, ":", copy, NULL));
-      g_clear_pointer (&reader->group, g_free);
-    }
-  if (reader->in_text)
-    g_string_append_printf (reader->texts, "%s\n", copy);
-  reader->in_title = reader->in_text = FALSE;
-}
-
-static Reader *
-reader_new (const char *xml)
-{
-  static const GMarkupParser parser = { .start_element = read_start, .text = read_text };
-  Reader *reader = g_new0 (Reader, 1);
-  GMarkupParseContext *context = g_markup_parse_context_new (&parser, 0, reader, NULL);
-  g_autoptr (GError) error = NULL;
-
-  reader->paths = g_ptr_array_new_with_free_func (g_free);
-  reader->groups = g_ptr_array_new_with_free_func (g_free);
-  reader->texts = g_string_new (NULL);
-  g_markup_parse_context_parse (context, xml, (gssize) strlen (xml), &error);
-  g_assert_no_error (error);
-  g_markup_parse_context_end_parse (context, &error);
-  g_assert_no_error (error);
-  g_markup_parse_context_free (context);
-  return reader;
-}
-
-static void
-reader_free (Reader *reader)
-{
-  g_ptr_array_unref (reader->paths);
-  g_ptr_array_unref (reader->groups);
-  g_string_free (reader->texts, TRUE);
-  g_free (reader->width);
-  g_free (reader->height);
-  g_free (reader->view);
-  g_free (reader->group);
-  g_free (reader);
-}
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (Reader, reader_free)
-
-/* Is there a path that is the straight line between two points, in units of unit mm? */
-static gboolean
-has_line (const Reader *reader, RwBox line, double unit, double near)
-{
-  static const char commands[] = "ML ,";
-
-  for (guint i = 0; i < reader->paths->len; i++)
-    {
-      g_autofree char *data = g_strdup (g_ptr_array_index (reader->paths, i));
-      double v[4];
-      char *end = g_strdelimit (data, commands, ' ');
-      int count;
-
-      for (count = 0; count < 4; count++)
-        {
-          char *start = end;
-
-          v[count] = g_ascii_strtod (start, &end) * unit;
-          if (end == start)
-            break;
-        }
-      if (count == 4 && *g_strchug (end) == '\0' && hypot (v[0] - line.x0, v[1] - line.y0) < near
-          && hypot (v[2] - line.x1, v[3] - line.y1) < near)
-        return TRUE;
-    }
-  return FALSE;
-}
-
 /* The bars of 200 mm at 1 : 2, from (20, 150) on the page. */
 static const RwBox level_bar = { 20, 150, 120, 150 }, upright_bar = { 20, 150, 20, 50 };
 
@@ -266,10 +127,10 @@ test_pdf_scale (Fixture *f, gconstpointer data)
   if (svg == NULL)
     return;
 
-  g_autoptr (Reader) reader = reader_new (svg);
+  g_autoptr (SvgReader) reader = svg_reader_new (svg);
 
-  g_assert_true (has_line (reader, level_bar, MM_PER_POINT, PDF_NEAR));
-  g_assert_true (has_line (reader, upright_bar, MM_PER_POINT, PDF_NEAR));
+  g_assert_true (svg_has_line (reader, level_bar, MM_PER_POINT, PDF_NEAR));
+  g_assert_true (svg_has_line (reader, upright_bar, MM_PER_POINT, PDF_NEAR));
 }
 
 static void
@@ -287,13 +148,13 @@ static void
 test_svg_units (Fixture *f, gconstpointer data)
 {
   g_autofree char *svg = rw_svg_write (&f->page, &rw_palette_print);
-  g_autoptr (Reader) reader = reader_new (svg);
+  g_autoptr (SvgReader) reader = svg_reader_new (svg);
 
   g_assert_cmpstr (reader->width, ==, "210mm");
   g_assert_cmpstr (reader->height, ==, "160mm");
   g_assert_cmpstr (reader->view, ==, "0 0 210 160");
-  g_assert_true (has_line (reader, level_bar, 1, SVG_NEAR));
-  g_assert_true (has_line (reader, upright_bar, 1, SVG_NEAR));
+  g_assert_true (svg_has_line (reader, level_bar, 1, SVG_NEAR));
+  g_assert_true (svg_has_line (reader, upright_bar, 1, SVG_NEAR));
   g_assert_cmpstr (reader->texts->str, ==, "120.0\nGröße ½ < ø 3\n");
 }
 
@@ -301,7 +162,7 @@ static void
 test_svg_groups (Fixture *f, gconstpointer data)
 {
   g_autofree char *svg = rw_svg_write (&f->page, &rw_palette_print);
-  g_autoptr (Reader) reader = reader_new (svg);
+  g_autoptr (SvgReader) reader = svg_reader_new (svg);
   static const char *const wanted[] = { "frame:Frame", "rim:Rim", "dimensions:Dimensions", "text:Lettering" };
 
   g_assert_cmpuint (reader->groups->len, ==, G_N_ELEMENTS (wanted));
@@ -321,7 +182,7 @@ test_svg_order (Fixture *f, gconstpointer data)
   rw_sheet_box (f->sheet, RW_PEN_OUTLINE, RW_TINT_BONE, 145, 70, 155, 90); /* not */
 
   g_autofree char *svg = rw_svg_write (&f->page, &rw_palette_print);
-  g_autoptr (Reader) reader = reader_new (svg);
+  g_autoptr (SvgReader) reader = svg_reader_new (svg);
   static const char *const wanted[] = { "frame:Frame", "rim:Rim", "hoop:Hoop", "rim-2:Rim" };
 
   for (guint i = 0; i < G_N_ELEMENTS (wanted); i++)
