@@ -4,6 +4,15 @@
 #include <math.h>
 #include <string.h>
 
+/* Asked by the leak sanitizer: fontconfig keeps its configuration to the end of the program. */
+const char *__lsan_default_suppressions (void);
+
+const char *
+__lsan_default_suppressions (void)
+{
+  return "leak:libfontconfig\n";
+}
+
 /* Runs a command line and gives what it prints. */
 static char *
 run (const char *command)
