@@ -9,13 +9,14 @@ segment_rows (RwModel *m, double outside, double inside)
 {
   const RwDesign *d = m->d;
   double n = d->rim_segments;
+  double half = G_PI / n; /* of a segment's share of the ring, which no cut changes */
   double mitre = rw_settle (m, RW_RIM_SEGMENT_MITRE, 180 / n) * RW_RAD;
   double error = d->rim_mitre_error * RW_RAD;
-  double least = rw_settle (m, RW_RIM_SEGMENT_MIN_WIDTH, outside - inside * cos (180 / n * RW_RAD));
+  double least = rw_settle (m, RW_RIM_SEGMENT_MIN_WIDTH, outside - inside * cos (half));
 
   m->strip_width = d->rim_strip_width > 0 ? d->rim_strip_width : least;
-  double outer = rw_settle (m, RW_RIM_SEGMENT_OUTER_EDGE, 2 * outside * tan (mitre));
-  double inner = rw_settle (m, RW_RIM_SEGMENT_INNER_EDGE, outer - 2 * m->strip_width * tan (mitre));
+  double outer = rw_settle (m, RW_RIM_SEGMENT_OUTER_EDGE, 2 * outside * tan (half));
+  double inner = rw_settle (m, RW_RIM_SEGMENT_INNER_EDGE, outer - 2 * m->strip_width * tan (half));
 
   if (d->rim_construction == RW_RIM_SEGMENTS)
     {

@@ -76,6 +76,7 @@ press_down (Trial *trial)
 
       side->force += m->tension[i] * (sin (front) + sin (side->slope_tail));
     }
+  side->force = rw_measured_or (m, RW_BRIDGE_DOWN_FORCE, side->force);
 }
 
 /* Zero where the sag is the one that its own down force makes. */
