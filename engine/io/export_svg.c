@@ -2,7 +2,9 @@
 
 #include "svg_group.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
+#include <string.h>
 
 /* The em of the lettering over its size; as in the table of widths (lettering.c). */
 #define EM_PER_SIZE (2048.0 / 1493)
@@ -277,7 +279,7 @@ put_group (const Writer *writer, const RwSvgGroup *group)
   g_string_append (out, "\"");
   put_colour (out, "fill", &writer->palette->ink);
   g_string_append (out, ">\n<title>");
-  put_escaped (out, rw_layer_title (group->layer));
+  put_escaped (out, _(rw_layer_title (group->layer)));
   g_string_append (out, "</title>\n");
   for (guint i = 0; i < group->elements->len; i++)
     put_element (writer, &g_array_index (group->elements, RwSvgElement, i));

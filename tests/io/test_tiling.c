@@ -1,5 +1,7 @@
 /* Drawings in full size on several pages: how many, where, and that all of it is there. */
+#include "export_pdf.h"
 #include "paper_size.h"
+#include "read_back.h"
 #include "tiling.h"
 
 #include <math.h>
@@ -190,6 +192,93 @@ test_seams_spare_lettering (void)
   assert_covered (&tiling, &layout->extent);
 }
 
+/* On paper: pages are written as PDF and read back; each is laid on the one before by its register marks, as
+ * the maker lays them; then lines that stand 300 mm apart on different pages are 300 mm apart, to 0.1 mm. */
+
+#define MM_PER_POINT (25.4 / 72)
+#define FIRST_TICK 11.0  /* mm: ticks are known by their heights, register marks by their 8 mm */
+#define SECOND_TICK 13.0
+#define REGISTER 8.0
+
+/* Where along x a line of a length stands on a page, by its middle; of several the leftmost or the rightmost.
+ * NAN where there is none. */
+static double
+find_line (const GArray *lines, double length, gboolean upright, gboolean rightmost)
+{
+  double found = (double) NAN;
+
+  for (guint i = 0; i < lines->len; i++)
+    {
+      RwBox line = g_array_index (lines, RwBox, i);
+      double middle = (line.x0 + line.x1) / 2;
+      gboolean is_upright = fabs (line.x1 - line.x0) < 0.01;
+
+      if (is_upright == upright && fabs (hypot (line.x1 - line.x0, line.y1 - line.y0) - length) < 0.02
+          && (isnan (found) || (rightmost ? middle > found : middle < found)))
+        found = middle;
+    }
+  return found;
+}
+
+static GBytes *
+strip_as_pdf (const RwLayout *layout, const RwTiling *tiling)
+{
+  g_autoptr (RwPdf) pdf = rw_pdf_new ("strip", "2026-05-04");
+
+  for (int column = 0; column < tiling->columns; column++)
+    {
+      g_autoptr (RwSheet) frame = rw_sheet_new ("frame", RW_STYLE_FILE);
+      cairo_t *cr = rw_pdf_begin_page (pdf, tiling->shape.width, tiling->shape.height, "page", TRUE);
+      RwPoint origin = rw_tiling_origin (tiling, column, 0);
+
+      rw_tiling_draw (tiling, column, 0, frame);
+
+      g_autoptr (RwLayout) marks = rw_layout_new (frame, 1, 0);
+
+      cairo_translate (cr, 0, tiling->shape.height);
+      rw_paint (cr, marks, &rw_palette_print, 0);
+      cairo_translate (cr, origin.x, -origin.y);
+      rw_paint (cr, layout, &rw_palette_print, 0);
+    }
+  return rw_pdf_finish (pdf, NULL);
+}
+
+static void
+test_true_over_seams (void)
+{
+  const RwPaper *paper = rw_paper_find ("a4");
+  g_autoptr (RwSheet) sheet = rw_sheet_new ("strip", RW_STYLE_FILE);
+
+  rw_sheet_box (sheet, RW_PEN_OUTLINE, RW_TINT_NONE, 0, 0, 600, 30);
+  rw_sheet_line (sheet, RW_PEN_EDGE, 20, 0, 20, FIRST_TICK);
+  rw_sheet_line (sheet, RW_PEN_EDGE, 320, 0, 320, SECOND_TICK);
+
+  g_autoptr (RwLayout) layout = rw_layout_new (sheet, 1, 0);
+  RwTiling tiling = rw_tiling_fit (layout, paper->width_mm, paper->height_mm, MARGIN, OVERLAP);
+  g_autoptr (GBytes) pdf = strip_as_pdf (layout, &tiling);
+  double first[2], second[2], left[2], right[2];
+
+  g_assert_cmpint (tiling.columns, ==, 3);
+  for (int page = 0; page < 2; page++)
+    {
+      g_autofree char *options = g_strdup_printf ("-svg -noshrink -nocenter -f %d -l %d", page + 1, page + 1);
+      g_autofree char *svg = read_pdf (pdf, "pdftocairo", options);
+      if (svg == NULL)
+        return;
+
+      g_autoptr (SvgReader) reader = svg_reader_new (svg);
+      g_autoptr (GArray) lines = svg_lines (reader, MM_PER_POINT);
+
+      first[page] = find_line (lines, FIRST_TICK, TRUE, FALSE);
+      second[page] = find_line (lines, SECOND_TICK, TRUE, FALSE);
+      left[page] = find_line (lines, REGISTER, FALSE, FALSE);
+      right[page] = find_line (lines, REGISTER, FALSE, TRUE);
+    }
+  g_assert_false (isnan (first[0]));
+  g_assert_false (isnan (second[1]));
+  g_assert_cmpfloat_with_epsilon ((right[0] - first[0]) + (second[1] - left[1]), 300, 0.1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -198,6 +287,7 @@ main (int argc, char **argv)
   g_test_add_func ("/tiling/covers", test_covers);
   g_test_add_func ("/tiling/register-marks", test_register_marks);
   g_test_add_func ("/tiling/single-page-is-clean", test_single_page_is_clean);
+  g_test_add_func ("/tiling/true-over-seams", test_true_over_seams);
   g_test_add_func ("/tiling/seams-spare-lettering", test_seams_spare_lettering);
   return g_test_run ();
 }

@@ -169,9 +169,11 @@ read_numbers (const char *text, double *numbers, int count)
   return *g_strchug (end) == '\0';
 }
 
-gboolean
-svg_has_line (const SvgReader *reader, RwBox line, double unit, double near)
+GArray *
+svg_lines (const SvgReader *reader, double unit)
 {
+  GArray *lines = g_array_new (FALSE, FALSE, sizeof (RwBox));
+
   for (guint i = 0; i < reader->paths->len; i++)
     {
       double n[10];
@@ -179,11 +181,25 @@ svg_has_line (const SvgReader *reader, RwBox line, double unit, double near)
       if (!read_numbers (g_ptr_array_index (reader->paths, i), n, G_N_ELEMENTS (n)))
         continue;
 
-      double x0 = n[0] * n[6] + n[2] * n[7] + n[4], y0 = n[1] * n[6] + n[3] * n[7] + n[5];
-      double x1 = n[0] * n[8] + n[2] * n[9] + n[4], y1 = n[1] * n[8] + n[3] * n[9] + n[5];
+      RwBox line = { unit * (n[0] * n[6] + n[2] * n[7] + n[4]), unit * (n[1] * n[6] + n[3] * n[7] + n[5]),
+                     unit * (n[0] * n[8] + n[2] * n[9] + n[4]), unit * (n[1] * n[8] + n[3] * n[9] + n[5]) };
 
-      if (hypot (x0 * unit - line.x0, y0 * unit - line.y0) < near
-          && hypot (x1 * unit - line.x1, y1 * unit - line.y1) < near)
+      g_array_append_val (lines, line);
+    }
+  return lines;
+}
+
+gboolean
+svg_has_line (const SvgReader *reader, RwBox line, double unit, double near)
+{
+  g_autoptr (GArray) lines = svg_lines (reader, unit);
+
+  for (guint i = 0; i < lines->len; i++)
+    {
+      RwBox found = g_array_index (lines, RwBox, i);
+
+      if (hypot (found.x0 - line.x0, found.y0 - line.y0) < near
+          && hypot (found.x1 - line.x1, found.y1 - line.y1) < near)
         return TRUE;
     }
   return FALSE;

@@ -24,7 +24,9 @@ SvgReader *svg_reader_new  (const char *svg);
 void       svg_reader_free (SvgReader *reader);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (SvgReader, svg_reader_free)
 
-/* Is there a path that is the straight line from (x0, y0) to (x1, y1), its numbers times unit after its
- * matrix, both ends
- * within near? */
+/* All paths that are one straight line, as RwBox from (x0, y0) to (x1, y1): their numbers, moved by their
+ * matrix, times unit. */
+GArray *svg_lines (const SvgReader *reader, double unit);
+
+/* Is one of them this line, both ends within near? */
 gboolean svg_has_line (const SvgReader *reader, RwBox line, double unit, double near);
