@@ -11,7 +11,7 @@ struct _RwForm
   GtkBox parent;
 
   RwDocument *document;
-  GPtrArray  *groups; /* of RwFormGroup */
+  GPtrArray  *groups; /* of RwFormGroup; none before the first frame */
 
   GtkWidget *filter;
   GtkWidget *scroller;
@@ -191,6 +191,26 @@ add_groups (RwForm *self)
     }
 }
 
+static gboolean
+add_groups_now (gpointer user_data)
+{
+  RwForm *self = user_data;
+
+  if (self->groups->len == 0 && self->document != NULL)
+    {
+      add_groups (self);
+      on_selected (self);
+    }
+  return G_SOURCE_REMOVE;
+}
+
+/* The window stands, with its sheet, before the form is filled. */
+static void
+on_map (RwForm *self)
+{
+  g_idle_add_full (GDK_PRIORITY_REDRAW + 10, add_groups_now, g_object_ref (self), g_object_unref);
+}
+
 static void
 build_filter (RwForm *self)
 {
@@ -282,6 +302,7 @@ rw_form_init (RwForm *self)
   self->groups = g_ptr_array_new ();
   gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
   gtk_widget_add_css_class (GTK_WIDGET (self), "form");
+  g_signal_connect (self, "map", G_CALLBACK (on_map), NULL);
 }
 
 GtkWidget *
@@ -293,7 +314,6 @@ rw_form_new (RwDocument *document)
   build_filter (self);
   build_list (self);
   build_meaning (self);
-  add_groups (self);
   explain (self, -1);
   g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "selected", G_CALLBACK (on_selected), self, G_CONNECT_SWAPPED);
