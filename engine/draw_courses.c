@@ -90,8 +90,8 @@ has_next_course (const RwDraft *draft)
   return draft->design->rim_construction == RW_RIM_SEGMENTS && draft->design->rim_course_thickness.count > 1;
 }
 
-static void
-draw_ring (RwDraft *draft)
+void
+rw_draw_ring (RwDraft *draft)
 {
   double outer = draft->design->rim_outer_diameter / 2,
          inner = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2;
@@ -230,7 +230,7 @@ rw_draw_courses (RwDraft *draft)
     }
   reach = corner_radius (draft);
   top = -reach - GAP;
-  draw_ring (draft);
+  rw_draw_ring (draft);
   ring_sizes (draft);
   if (draft->design->build_handed == RW_HANDED_LEFT)
     rw_sheet_mirror (draft->sheet, 0);
