@@ -1,0 +1,24 @@
+#include "paper_parts.h"
+
+/* Section through the pot at a shoe. */
+
+RwSheet *
+rw_paper_pot (const RwPaperJob *job)
+{
+  RwDraft draft = rw_paper_begin (job, N_ ("Pot section"));
+  double outer = draft.design->rim_outer_diameter / 2;
+  RwPoint notes;
+
+  rw_draw_pot (&draft);
+  rw_paper_side (&draft, (RwPoint){ outer - 30, 34 }, 0, N_ ("head side"));
+  rw_paper_side (&draft, (RwPoint){ outer - 46, -draft.design->rim_height / 2 }, G_PI_2, N_ ("inside"));
+  notes = rw_paper_under (&draft);
+  notes.x -= 40;
+  rw_paper_line (&draft, &notes,
+                 N_ ("Hook as tightened. Measure a head, the hoop and one finished hook and shoe before the "
+                     "holes are drilled."));
+  rw_paper_line (&draft, &notes,
+                 N_ ("Measured: head band bore ____________   collar ____________   hoop height ____________ "
+                     "  shoe stand-off ____________"));
+  return rw_paper_end (&draft);
+}

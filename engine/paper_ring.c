@@ -1,0 +1,45 @@
+#include "paper_parts.h"
+
+/* The whole ring of one course, to put the segments down on while they are glued: joints and the circles to
+ * turn to.  Pot frame; a left-handed build is mirrored, so that its turned courses are too. */
+
+static void
+write_notes (RwDraft *draft)
+{
+  RwPoint at = rw_paper_under (draft);
+  g_autofree char *corner = rw_paper_length (draft, rw_draft_value (draft, RW_RIM_CORNER_DIAMETER), 1);
+  g_autofree char *speed
+      = rw_quantity_write (rw_draft_value (draft, RW_RIM_SPINDLE_LIMIT), "1/min", RW_UNITS_MM, 0, '.');
+
+  rw_paper_line (draft, &at,
+                 N_ ("Seen from the head side, the first course up. Lay the sheet on a flat caul under clear "
+                     "film; the thin dashed joints are those of the next course."));
+  rw_paper_print (draft, &at,
+                  N_ ("Corners swing %s before turning: keep the lathe at or under %s turns a minute, and "
+                      "under what its maker's manual allows."),
+                  corner, speed);
+}
+
+RwSheet *
+rw_paper_ring (const RwPaperJob *job)
+{
+  RwDraft draft = rw_paper_begin (job, N_ ("Ring to glue on"));
+  double reach = rw_draft_value (&draft, RW_RIM_CORNER_DIAMETER) / 2 + 12;
+
+  if (draft.design->rim_construction == RW_RIM_PLIES)
+    {
+      rw_sheet_free (draft.sheet);
+      return NULL;
+    }
+  rw_draw_ring (&draft);
+  rw_draft_set (&draft, RW_LAYER_AXES, RW_SUBJECT_NONE);
+  rw_name (rw_sheet_line (draft.sheet, RW_PEN_CENTRE, -reach, 0, reach, 0), N_ ("Axis of the strings"), 0);
+  rw_name (rw_sheet_line (draft.sheet, RW_PEN_CENTRE, 0, -reach, 0, reach), N_ ("Cross axis"), 0);
+  rw_paper_side (&draft, (RwPoint){ -reach - 8, 4 }, 0, N_ ("neck"));
+  rw_paper_side (&draft, (RwPoint){ reach + 8, 4 }, 0, N_ ("tail"));
+  rw_paper_side (&draft, (RwPoint){ 14, reach - 4 }, 0, N_ ("treble"));
+  rw_paper_side (&draft, (RwPoint){ 14, -reach + 4 }, 0, N_ ("bass"));
+  rw_paper_mirror_across (&draft);
+  write_notes (&draft);
+  return rw_paper_end (&draft);
+}
