@@ -54,4 +54,21 @@ extern const int         rw_paper_kinds_count;
 int rw_paper_kind_find (const char *id);
 
 /* Builders. */
-RwSheet *rw_paper_general (const RwPaperJob *job);
+RwSheet *rw_paper_general     (const RwPaperJob *job);
+RwSheet *rw_paper_rim_strip   (const RwPaperJob *job);
+RwSheet *rw_paper_ring        (const RwPaperJob *job);
+RwSheet *rw_paper_segment     (const RwPaperJob *job);
+RwSheet *rw_paper_rim_plan    (const RwPaperJob *job);
+RwSheet *rw_paper_pot         (const RwPaperJob *job);
+RwSheet *rw_paper_hooks_hoop  (const RwPaperJob *job);
+RwSheet *rw_paper_heel        (const RwPaperJob *job);
+RwSheet *rw_paper_neck_side   (const RwPaperJob *job);
+RwSheet *rw_paper_neck_plan   (const RwPaperJob *job);
+RwSheet *rw_paper_sections    (const RwPaperJob *job);
+RwSheet *rw_paper_headstock   (const RwPaperJob *job);
+RwSheet *rw_paper_fretboard   (const RwPaperJob *job);
+RwSheet *rw_paper_scale_stick (const RwPaperJob *job);
+RwSheet *rw_paper_bridge_nut  (const RwPaperJob *job);
+RwSheet *rw_paper_steps       (const RwPaperJob *job);
+RwSheet *rw_paper_dimensions  (const RwPaperJob *job);
+RwSheet *rw_paper_shopping    (const RwPaperJob *job);
