@@ -290,6 +290,9 @@ crossings (const RwPoint *points, int count, int lean, double level)
   return found;
 }
 
+/* More strokes than this no part has. */
+#define HATCH_MOST 1000
+
 void
 rw_hatch (RwDraft *draft, const RwPoint *points, int count, double step, int lean)
 {
@@ -300,7 +303,7 @@ rw_hatch (RwDraft *draft, const RwPoint *points, int count, double step, int lea
       low = fmin (low, points[i].y - lean * points[i].x);
       high = fmax (high, points[i].y - lean * points[i].x);
     }
-  if (!isfinite (low) || !isfinite (high))
+  if (!(high - low < HATCH_MOST * step))
     return;
 
   rw_path_begin (draft->sheet, RW_PEN_GRAIN, RW_TINT_NONE);

@@ -1,7 +1,7 @@
 /* What the builders of drawings share: where things stand, and how figures are put to them.
  *
  * Private to drawing.c and draw_*.c.  A builder adds its items in painting order and does not ask whether a
- * number is there: rw_draw() takes away every item with a coordinate that is not finite.
+ * number is there: rw_draw() takes away every item with a coordinate that is not finite, or out of all bounds.
  *
  * Shapes that no parameter sets (the outline of the headstock, the tailpiece, tuners, the knob of a peg) are
  * plausible ones; their sizes are constants beside the code that draws them.
@@ -61,8 +61,8 @@ void rw_draw_frets (RwDraft *draft, RwMap map);
 /* Outline of the headstock and its posts, laid on the sheet by map from the unfolded face. */
 void rw_draw_head_outline (RwDraft *draft, RwMap map);
 void rw_draw_posts        (RwDraft *draft, RwMap map);
-/* Behind the nut the neck's back runs into the headstock's over a hollow, from so far before the nut line to so
- * far along the headstock. */
+/* Behind the nut the neck's back runs into the headstock's over a hollow, from so far before the nut line to
+ * so far along the headstock. */
 #define RW_HOLLOW_NECK 16.0
 #define RW_HOLLOW_HEAD 26.0
 
@@ -101,7 +101,8 @@ RwPoint rw_place_board     (const RwResult *result, double s, double v); /* neck
 /* From the axis outwards at a hook's angle, and along the rim from there, rising with the angle. */
 RwPoint rw_place_round     (double angle, double radius, double along);
 /* The ends of a line across the board at a place, in the frame of the axis, inset from the edges. */
-void    rw_place_across    (const RwResult *result, double place, double inset, RwPoint *bass, RwPoint *treble);
+void    rw_place_across    (const RwResult *result, double place, double inset, RwPoint *bass,
+                            RwPoint *treble);
 /* How far the head is pressed down on the axis at x, mm. */
 double  rw_head_dip        (const RwResult *result, double x);
 /* Farthest reach of hooks and hoop from the rim's axis. */
@@ -127,7 +128,7 @@ RwHookPlace rw_hook_place (const RwResult *result);
 double rw_hoop_top    (const RwResult *result);
 double rw_hoop_bottom (const RwResult *result);
 
-/* The tailpiece on the axis: x of its front edge, of its back over the hoop; half its width at the strings. */
+/* The tailpiece on the axis: x of its front edge, of its back over the hoop; half its widths. */
 typedef struct
 {
   double front, back;

@@ -65,31 +65,35 @@ rw_view_find (const char *id)
 
 /* Taking away what could not be worked out */
 
+/* Mm.  Farther out lies only what a build without sense gives: a neck thickness produced from two places that
+ * all but coincide, a hoop that springs back to nearly straight. */
+#define FAR 20000.0
+
 static gboolean
-is_finite_point (RwPoint p)
+is_drawable_point (RwPoint p)
 {
-  return isfinite (p.x) && isfinite (p.y);
+  return fabs (p.x) <= FAR && fabs (p.y) <= FAR;
 }
 
 static gboolean
-is_finite_op (const RwPathOp *op)
+is_drawable_op (const RwPathOp *op)
 {
   int points = op->verb == RW_VERB_CLOSE ? 0 : op->verb == RW_VERB_CURVE ? 3 : 1;
 
   for (int i = 0; i < points; i++)
-    if (!is_finite_point (op->p[i]))
+    if (!is_drawable_point (op->p[i]))
       return FALSE;
   return op->verb != RW_VERB_ARC
-         || (isfinite (op->radius) && op->radius >= 0 && isfinite (op->a0) && isfinite (op->a1));
+         || (op->radius >= 0 && op->radius <= FAR && isfinite (op->a0) && isfinite (op->a1));
 }
 
 static gboolean
-is_finite_item (const RwSheet *sheet, const RwItem *item)
+is_drawable_item (const RwSheet *sheet, const RwItem *item)
 {
   for (int i = 0; i < item->op_count; i++)
-    if (!is_finite_op (&g_array_index (sheet->ops, RwPathOp, item->op_first + i)))
+    if (!is_drawable_op (&g_array_index (sheet->ops, RwPathOp, item->op_first + i)))
       return FALSE;
-  return is_finite_point (item->p[0]) && is_finite_point (item->p[1]) && isfinite (item->radius)
+  return is_drawable_point (item->p[0]) && is_drawable_point (item->p[1]) && isfinite (item->radius)
          && isfinite (item->a0) && isfinite (item->a1);
 }
 
@@ -99,7 +103,7 @@ rw_draft_drop_unsolved (RwDraft *draft)
   RwSheet *sheet = draft->sheet;
 
   for (guint i = sheet->items->len; i-- > 0;)
-    if (!is_finite_item (sheet, &g_array_index (sheet->items, RwItem, i)))
+    if (!is_drawable_item (sheet, &g_array_index (sheet->items, RwItem, i)))
       g_array_remove_index (sheet->items, i);
 }
 
