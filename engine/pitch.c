@@ -162,6 +162,20 @@ improve (const RwModel *m, double *place, double *slope)
 }
 
 static void
+errors_at_best (RwModel *m, double place, double slope)
+{
+  const RwPlan *plan = &m->r->plan;
+
+  for (int i = 1; i <= plan->strings; i++)
+    {
+      Wire wire = string_up (m, i, place - slope * plan->bridge_y[i]);
+
+      for (int n = first_fret (m, i); n <= plan->last; n++)
+        m->r->cents_best[i][n] = error_at (m, &wire, n);
+    }
+}
+
+static void
 straight_bridge (RwModel *m)
 {
   double place = 0, slope = 0, moved = INFINITY;
@@ -170,6 +184,7 @@ straight_bridge (RwModel *m)
     moved = improve (m, &place, &slope);
   rw_settle (m, RW_BRIDGE_BEST_OFFSET, place);
   rw_settle (m, RW_BRIDGE_BEST_ANGLE, atan (slope) / RW_RAD);
+  errors_at_best (m, place, slope);
 }
 
 void
@@ -177,6 +192,9 @@ rw_model_pitch (RwModel *m)
 {
   const RwPlan *plan = &m->r->plan;
 
+  for (int i = 0; i <= RW_STRINGS_MAX; i++)
+    for (int n = 0; n <= RW_FRETS_MAX; n++)
+      m->r->cents_best[i][n] = NAN;
   if (m->r->side.outcome != RW_SIDE_SOLVED)
     return;
   for (int i = 1; i <= plan->strings; i++)

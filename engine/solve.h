@@ -62,6 +62,8 @@ typedef struct
 typedef struct
 {
   double   value[RW_SLOT_COUNT]; /* measured where measured, else worked out; NaN where left out */
+  /* As setup.cents, with the bridge at its best straight place: string, fret. */
+  double   cents_best[RW_STRINGS_MAX + 1][RW_FRETS_MAX + 1];
   RwDesign used;                 /* the design with measured parameters in place */
   RwPlan   plan;
   RwSide   side;

@@ -1,0 +1,307 @@
+#include "plot.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+#include "layout.h"
+
+/* Paper mm. */
+#define TITLE_ROOM 6.0
+#define FIGURES_ROOM 11.0 /* left of the frame */
+#define WORDS_ROOM 5.0    /* under it */
+#define TICK 1.2
+#define TICKS_APART 8.0   /* up */
+#define FIGURES_APART 7.0 /* across */
+#define LABELS_APART 3.8
+#define LABEL_GAP 2.0
+#define MARK 0.9     /* half its size */
+#define MARKS_APART 5.0
+#define BAR_MOST 14.0
+#define CAPITAL 2.5  /* of small lettering */
+
+/* Five line types by five marks: twenty-five lines differ. */
+static const RwPen pens[] = { RW_PEN_OUTLINE, RW_PEN_HIDDEN, RW_PEN_EDGE, RW_PEN_PHANTOM, RW_PEN_CENTRE };
+#define MARKS 5
+
+double
+rw_plot_tick (double span, double pieces)
+{
+  double least = span / pieces, power = pow (10, floor (log10 (least)));
+
+  /* Rounding may leave it a hair over what was meant. */
+  least *= 1 - 1e-9;
+  if (least <= power)
+    return power;
+  if (least <= 2 * power)
+    return 2 * power;
+  return least <= 5 * power ? 5 * power : 10 * power;
+}
+
+static double
+across (const RwPlot *plot, double x)
+{
+  double share = (x - plot->range.x0) / (plot->range.x1 - plot->range.x0);
+
+  return plot->frame.x0 + share * (plot->frame.x1 - plot->frame.x0);
+}
+
+static double
+up (const RwPlot *plot, double y)
+{
+  double share = (y - plot->range.y0) / (plot->range.y1 - plot->range.y0);
+
+  return plot->frame.y0 + share * (plot->frame.y1 - plot->frame.y0);
+}
+
+/* ---- frame and ticks ---- */
+
+static char *
+figure (const RwPlot *plot, double value, double tick)
+{
+  int decimals = (int) fmax (0, -floor (log10 (tick) + 1e-9));
+
+  return rw_quantity_write (value, "", RW_UNITS_MM, decimals, plot->sheet->style.decimal);
+}
+
+static void
+ticks_up (RwPlot *plot, double tick)
+{
+  const RwBox *frame = &plot->frame;
+  int count = (int) lround ((plot->range.y1 - plot->range.y0) / tick);
+
+  for (int i = 0; i <= count; i++)
+    {
+      double value = plot->range.y0 + i * tick, y = up (plot, value);
+      gboolean is_zero = fabs (value) < tick / 2;
+      g_autofree char *text = figure (plot, is_zero ? 0 : value, tick);
+
+      rw_sheet_line (plot->sheet, is_zero ? RW_PEN_EDGE : RW_PEN_GRAIN, frame->x0, y, frame->x1, y);
+      rw_sheet_line (plot->sheet, RW_PEN_EDGE, frame->x0 - TICK, y, frame->x0, y);
+      rw_sheet_text (plot->sheet, frame->x0 - LABEL_GAP, y - CAPITAL / 2, RW_ALIGN_END, RW_LETTERS_SMALL, text);
+    }
+}
+
+static void
+ticks_across (RwPlot *plot)
+{
+  double span = plot->range.x1 - plot->range.x0;
+  double tick = fmax (1, rw_plot_tick (span, fmax (1, (plot->frame.x1 - plot->frame.x0) / FIGURES_APART)));
+
+  for (double value = ceil (plot->range.x0 / tick) * tick; value <= plot->range.x1; value += tick)
+    {
+      double x = across (plot, value);
+      g_autofree char *text = figure (plot, value, tick);
+
+      rw_sheet_line (plot->sheet, RW_PEN_EDGE, x, plot->frame.y0 - TICK, x, plot->frame.y0);
+      rw_plot_word (plot, value, text);
+    }
+}
+
+/* Whole ticks, and room for a plot where all is the same. */
+static double
+widen (RwPlot *plot)
+{
+  double pieces = fmax (2, (plot->frame.y1 - plot->frame.y0) / TICKS_APART);
+  RwBox *range = &plot->range;
+  double tick;
+
+  if (!(range->y1 - range->y0 > 1e-9 * fmax (1, fabs (range->y1))))
+    {
+      range->y0 -= 1;
+      range->y1 += 1;
+    }
+  tick = rw_plot_tick (range->y1 - range->y0, pieces);
+  range->y0 = floor (range->y0 / tick + 1e-9) * tick;
+  range->y1 = ceil (range->y1 / tick - 1e-9) * tick;
+  return tick;
+}
+
+RwPlot
+rw_plot_begin (RwSheet *sheet, const RwPlotJob *job)
+{
+  const RwBox *place = &job->place;
+  RwPlot plot = { .sheet = sheet, .range = job->range };
+  double tick;
+
+  plot.frame = (RwBox){ place->x0 + FIGURES_ROOM, place->y0 + WORDS_ROOM, place->x1 - job->room,
+                        place->y1 - TITLE_ROOM };
+  tick = widen (&plot);
+  rw_sheet_set (sheet, RW_LAYER_AXES, RW_SUBJECT_NONE);
+  ticks_up (&plot, tick);
+  rw_sheet_line (sheet, RW_PEN_EDGE, plot.frame.x0, plot.frame.y0, plot.frame.x0, plot.frame.y1);
+  rw_sheet_line (sheet, RW_PEN_EDGE, plot.frame.x0, plot.frame.y0, plot.frame.x1, plot.frame.y0);
+  if (job->across != NULL)
+    {
+      ticks_across (&plot);
+      rw_sheet_text (sheet, plot.frame.x1 + LABEL_GAP, plot.frame.y0 - WORDS_ROOM + 0.5, RW_ALIGN_START,
+                     RW_LETTERS_SMALL, job->across);
+    }
+  rw_sheet_text (sheet, place->x0 + LABEL_GAP, place->y1 - CAPITAL, RW_ALIGN_START, RW_LETTERS_SMALL, job->title);
+  rw_sheet_set (sheet, RW_LAYER_STRINGS, RW_SUBJECT_NONE);
+  return plot;
+}
+
+/* ---- lines ---- */
+
+/* Circle, square, triangle, diamond, upturned triangle. */
+static void
+add_mark (RwPlot *plot, double x, double y, int shape)
+{
+  static const RwPoint corners[MARKS][4] = {
+    { { 0, 0 } },
+    { { -1, -1 }, { 1, -1 }, { 1, 1 }, { -1, 1 } },
+    { { -1.1, -0.8 }, { 1.1, -0.8 }, { 0, 1.2 }, { 0, 1.2 } },
+    { { 0, -1.3 }, { 1.3, 0 }, { 0, 1.3 }, { -1.3, 0 } },
+    { { -1.1, 0.8 }, { 1.1, 0.8 }, { 0, -1.2 }, { 0, -1.2 } },
+  };
+  RwPoint at[4];
+
+  if (shape == 0)
+    {
+      rw_sheet_circle (plot->sheet, RW_PEN_EDGE, RW_TINT_PAPER, x, y, MARK);
+      return;
+    }
+  for (int i = 0; i < 4; i++)
+    at[i] = (RwPoint){ x + MARK * corners[shape][i].x, y + MARK * corners[shape][i].y };
+  rw_sheet_polygon (plot->sheet, RW_PEN_EDGE, RW_TINT_PAPER, at, 4);
+}
+
+static void
+draw_runs (RwPlot *plot, const RwPoint *points, int count, RwPen pen)
+{
+  gboolean down = FALSE;
+
+  rw_path_begin (plot->sheet, pen, RW_TINT_NONE);
+  for (int i = 0; i < count; i++)
+    {
+      double x = across (plot, points[i].x), y = up (plot, points[i].y);
+
+      if (!isfinite (y))
+        down = FALSE;
+      else if (!down)
+        {
+          rw_path_move (plot->sheet, x, y);
+          down = TRUE;
+        }
+      else
+        rw_path_line (plot->sheet, x, y);
+    }
+  rw_path_end (plot->sheet);
+}
+
+/* Marks far enough apart to leave the line type to be seen; each line starts at another place. */
+static RwPoint
+draw_marks (RwPlot *plot, const RwPoint *points, int count)
+{
+  double next = plot->frame.x0 + plot->lines % 3 * MARKS_APART / 3;
+  RwPoint end = { NAN, NAN };
+
+  for (int i = 0; i < count; i++)
+    {
+      RwPoint at = { across (plot, points[i].x), up (plot, points[i].y) };
+
+      if (!isfinite (at.y))
+        continue;
+      end = at;
+      if (at.x < next)
+        continue;
+      add_mark (plot, at.x, at.y, plot->lines % MARKS);
+      next = at.x + MARKS_APART;
+    }
+  return end;
+}
+
+void
+rw_plot_line (RwPlot *plot, const RwPoint *points, int count, const char *label)
+{
+  RwPoint end;
+  int any = 0;
+
+  for (int i = 0; i < count; i++)
+    any += isfinite (points[i].y) ? 1 : 0;
+  if (any == 0 || plot->lines == RW_PLOT_LINES_MAX)
+    return;
+  draw_runs (plot, points, count, pens[plot->lines % (int) G_N_ELEMENTS (pens)]);
+  end = draw_marks (plot, points, count);
+  plot->labels[plot->lines++] = (RwPlotLabel){ end, label };
+}
+
+/* ---- bars and limits ---- */
+
+void
+rw_plot_bar (RwPlot *plot, RwBox span, const char *text)
+{
+  double x0 = across (plot, span.x0), x1 = across (plot, span.x1);
+  double y0 = up (plot, span.y0), y1 = up (plot, span.y1);
+  gboolean above = fabs (span.y1) >= fabs (span.y0);
+  double over = fmax (0, x1 - x0 - BAR_MOST) / 2;
+
+  x0 += over;
+  x1 -= over;
+  rw_sheet_box (plot->sheet, RW_PEN_EDGE, RW_TINT_METAL, x0, y0, x1, y1);
+  if (text != NULL)
+    rw_sheet_text (plot->sheet, (x0 + x1) / 2, above ? y1 + 1 : y0 - CAPITAL - 1, RW_ALIGN_MIDDLE,
+                   RW_LETTERS_SMALL, text);
+}
+
+void
+rw_plot_limit (RwPlot *plot, double y, double from, double to, const char *label)
+{
+  double x0 = across (plot, from), x1 = across (plot, to), at = up (plot, y);
+
+  rw_sheet_line (plot->sheet, RW_PEN_OUTLINE, x0, at, x1, at);
+  if (label != NULL)
+    rw_sheet_text (plot->sheet, x1 + LABEL_GAP, at - CAPITAL / 2, RW_ALIGN_START, RW_LETTERS_SMALL, label);
+}
+
+void
+rw_plot_word (RwPlot *plot, double x, const char *word)
+{
+  rw_sheet_text (plot->sheet, across (plot, x), plot->frame.y0 - WORDS_ROOM + 0.5, RW_ALIGN_MIDDLE,
+                 RW_LETTERS_SMALL, word);
+}
+
+/* ---- names at the ends ---- */
+
+static int
+compare_labels (const void *a, const void *b)
+{
+  const RwPlotLabel *one = a, *other = b;
+
+  return one->at.y < other->at.y ? -1 : one->at.y > other->at.y;
+}
+
+/* From the lowest up each keeps its distance from the one under it; then the heap slides down so that it lies
+ * about its lines, and stays on the frame. */
+static void
+spread (const RwPlot *plot, const RwPlotLabel *labels, double *y)
+{
+  double above = 0, least = plot->frame.y0 + 1;
+
+  for (int i = 0; i < plot->lines; i++)
+    {
+      y[i] = i > 0 ? fmax (labels[i].at.y, y[i - 1] + LABELS_APART) : fmax (labels[i].at.y, least);
+      above += (y[i] - labels[i].at.y) / plot->lines;
+    }
+  for (int i = 0; i < plot->lines; i++)
+    y[i] = fmax (y[i] - above / 2, least + i * LABELS_APART);
+  for (int i = plot->lines - 1; i > 0; i--)
+    y[i - 1] = fmin (y[i - 1], y[i] - LABELS_APART);
+}
+
+void
+rw_plot_end (RwPlot *plot)
+{
+  double y[RW_PLOT_LINES_MAX];
+
+  qsort (plot->labels, (gsize) plot->lines, sizeof plot->labels[0], compare_labels);
+  spread (plot, plot->labels, y);
+  for (int i = 0; i < plot->lines; i++)
+    {
+      const RwPlotLabel *label = &plot->labels[i];
+      double x = plot->frame.x1 + LABEL_GAP;
+
+      rw_sheet_line (plot->sheet, RW_PEN_CONSTRUCTION, label->at.x + MARK, label->at.y, x + LABEL_GAP / 2, y[i]);
+      rw_sheet_text (plot->sheet, x + LABEL_GAP, y[i] - CAPITAL / 2, RW_ALIGN_START, RW_LETTERS_SMALL, label->text);
+    }
+}
