@@ -26,15 +26,16 @@ static guint signals[SIGNAL_COUNT];
 /* ---- the drawing ---- */
 
 static void
-drop_drawing (RwCanvas *self)
+drop_marks (RwCanvas *self)
 {
-  g_clear_pointer (&self->drawing, gsk_render_node_unref);
+  g_clear_pointer (&self->marks, gsk_render_node_unref);
 }
 
 static void
 drop_layout (RwCanvas *self)
 {
-  drop_drawing (self);
+  rw_raster_touch (self->raster);
+  drop_marks (self);
   g_clear_pointer (&self->layout, rw_layout_free);
 }
 
@@ -49,7 +50,7 @@ drop_sheet (RwCanvas *self)
 void
 rw_canvas_drop_ghost (RwCanvas *self)
 {
-  g_clear_pointer (&self->ghost, gsk_render_node_unref);
+  g_hash_table_remove_all (self->ghost_nodes);
   g_clear_pointer (&self->ghost_sheet, rw_sheet_free);
 }
 
@@ -58,8 +59,8 @@ come_to_rest (gpointer data)
 {
   RwCanvas *self = data;
 
-  self->calm_source = 0;
-  drop_drawing (self);
+  self->rest_source = 0;
+  rw_raster_touch (self->raster);
   gtk_widget_queue_draw (GTK_WIDGET (self));
   return G_SOURCE_REMOVE;
 }
@@ -67,11 +68,8 @@ come_to_rest (gpointer data)
 void
 rw_canvas_stir (RwCanvas *self)
 {
-  if (self->calm_source == 0)
-    drop_drawing (self);
-  else
-    g_source_remove (self->calm_source);
-  self->calm_source = g_timeout_add (REST_MS, come_to_rest, self);
+  g_clear_handle_id (&self->rest_source, g_source_remove);
+  self->rest_source = g_timeout_add (REST_MS, come_to_rest, self);
 }
 
 const RwSheet *
@@ -133,12 +131,19 @@ void
 rw_canvas_zoomed (RwCanvas *self)
 {
   drop_layout (self);
-  g_clear_pointer (&self->ghost, gsk_render_node_unref);
+  g_hash_table_remove_all (self->ghost_nodes);
   rw_canvas_panned (self);
 }
 
 void
 rw_canvas_panned (RwCanvas *self)
+{
+  rw_raster_touch (self->raster);
+  rw_canvas_pointed (self);
+}
+
+void
+rw_canvas_pointed (RwCanvas *self)
 {
   gtk_widget_queue_draw (GTK_WIDGET (self));
   g_signal_emit (self, signals[MOVED], 0);
@@ -214,6 +219,7 @@ rw_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 
   if (self->popover != NULL)
     gtk_popover_present (GTK_POPOVER (self->popover));
+  rw_raster_touch (self->raster);
   if (self->fitted)
     fit_now (self);
   else
@@ -303,11 +309,7 @@ on_changed (RwCanvas *self, RwChange what)
   drop_sheet (self);
   if (rw_document_drag_start (self->document) == NULL)
     rw_canvas_drop_ghost (self);
-  else
-    {
-      g_clear_pointer (&self->ghost, gsk_render_node_unref);
-      rw_canvas_stir (self);
-    }
+  rw_canvas_stir (self);
   if ((what & RW_CHANGE_PROJECT) && self->fitted)
     fit_now (self);
   if (self->grip != NULL)
@@ -319,7 +321,15 @@ static void
 on_look (RwCanvas *self)
 {
   drop_layout (self);
-  g_clear_pointer (&self->ghost, gsk_render_node_unref);
+  rw_raster_forget (self->raster);
+  g_hash_table_remove_all (self->ghost_nodes);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+static void
+on_selected (RwCanvas *self)
+{
+  drop_marks (self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
@@ -328,6 +338,8 @@ on_look (RwCanvas *self)
 static void
 rw_canvas_init (RwCanvas *self)
 {
+  self->raster = rw_raster_new ();
+  self->ghost_nodes = g_hash_table_new_full (NULL, NULL, NULL, (GDestroyNotify) gsk_render_node_unref);
   self->item = -1;
   self->fitted = TRUE;
   self->place = (RwCanvasView){ .zoom = RW_PX_PER_PAPER_MM / 3 };
@@ -346,7 +358,7 @@ rw_canvas_dispose (GObject *object)
 
   if (self->drag != NULL)
     rw_canvas_end_drag (self);
-  g_clear_handle_id (&self->calm_source, g_source_remove);
+  g_clear_handle_id (&self->rest_source, g_source_remove);
   g_clear_pointer (&self->popover, gtk_widget_unparent);
   drop_sheet (self);
   rw_canvas_drop_ghost (self);
@@ -354,6 +366,16 @@ rw_canvas_dispose (GObject *object)
   g_clear_pointer (&self->reference, g_free);
   g_clear_object (&self->document);
   G_OBJECT_CLASS (rw_canvas_parent_class)->dispose (object);
+}
+
+static void
+rw_canvas_finalize (GObject *object)
+{
+  RwCanvas *self = RW_CANVAS (object);
+
+  rw_raster_free (self->raster);
+  g_hash_table_unref (self->ghost_nodes);
+  G_OBJECT_CLASS (rw_canvas_parent_class)->finalize (object);
 }
 
 static void
@@ -386,6 +408,7 @@ rw_canvas_class_init (RwCanvasClass *klass)
   GType type = G_TYPE_FROM_CLASS (klass);
 
   object_class->dispose = rw_canvas_dispose;
+  object_class->finalize = rw_canvas_finalize;
   widget_class->realize = rw_canvas_realize;
   widget_class->css_changed = rw_canvas_css_changed;
   widget_class->measure = rw_canvas_measure;
@@ -408,7 +431,7 @@ rw_canvas_new (RwDocument *document, RwView view)
   self->document = g_object_ref (document);
   self->view = view;
   g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (document, "selected", G_CALLBACK (gtk_widget_queue_draw), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "selected", G_CALLBACK (on_selected), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (gtk_widget_get_settings (GTK_WIDGET (self)), "notify::gtk-xft-dpi",
                            G_CALLBACK (on_look), self, G_CONNECT_SWAPPED);
   g_signal_connect (self, "notify::scale-factor", G_CALLBACK (on_look), NULL);

@@ -118,6 +118,7 @@ rw_canvas_end_drag (RwCanvas *self)
   g_clear_pointer (&self->drag, drag_free);
   rw_document_end_drag (self->document);
   rw_canvas_drop_ghost (self);
+  rw_canvas_stir (self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
@@ -127,6 +128,7 @@ rw_canvas_cancel_drag (RwCanvas *self)
   g_clear_pointer (&self->drag, drag_free);
   rw_document_cancel_drag (self->document);
   rw_canvas_drop_ghost (self);
+  rw_canvas_stir (self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 

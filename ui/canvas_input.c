@@ -71,11 +71,13 @@ set_cursor (RwCanvas *self, const char *name)
 static void
 look_under_pointer (RwCanvas *self)
 {
-  const RwGrip *grip = self->over ? grip_near (self, self->pointer) : NULL;
-  int item = self->over && grip == NULL ? item_at (self, self->pointer) : -1;
+  const RwGrip *grip;
+  int item;
 
   if (self->drag != NULL)
     return;
+  grip = self->over ? grip_near (self, self->pointer) : NULL;
+  item = self->over && grip == NULL ? item_at (self, self->pointer) : -1;
   if (!self->grip_keyed && grip != self->grip)
     rw_canvas_take_grip (self, grip, FALSE);
   if (grip != NULL)
@@ -114,7 +116,7 @@ on_motion (RwCanvas *self, double x, double y)
   self->over = TRUE;
   self->pointer = (RwPoint){ x, y };
   look_under_pointer (self);
-  rw_canvas_panned (self);
+  rw_canvas_pointed (self);
 }
 
 static void
@@ -122,7 +124,7 @@ on_leave (RwCanvas *self)
 {
   self->over = FALSE;
   look_under_pointer (self);
-  rw_canvas_panned (self);
+  rw_canvas_pointed (self);
 }
 
 /* ---- moving and zooming the sheet ---- */

@@ -82,23 +82,37 @@ anything_selected (RwCanvas *self, RwSubject subject)
   return FALSE;
 }
 
+static GskRenderNode *
+paint_marks (RwCanvas *self, const RwPalette *palette, RwSubject selected)
+{
+  const RwLayout *layout = rw_canvas_layout (self);
+  double k = RW_PX_PER_PAPER_MM;
+  RwBox box = layout->extent;
+  GskRenderNode *node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (floor (box.x0 * k) - 4, floor (-box.y1 * k) - 4,
+                                                                 ceil ((box.x1 - box.x0) * k) + 9,
+                                                                 ceil ((box.y1 - box.y0) * k) + 9));
+  cairo_t *cr = gsk_cairo_node_get_draw_context (node);
+
+  for (guint i = 0; i < layout->sheet->items->len; i++)
+    if (same_subject (g_array_index (layout->sheet->items, RwItem, i).subject, selected))
+      mark_item (self, cr, palette, (int) i);
+  cairo_destroy (cr);
+  return node;
+}
+
 void
 rw_canvas_append_marks (RwCanvas *self, GtkSnapshot *snapshot, const RwPalette *palette)
 {
   RwSubject selected = rw_document_selection (self->document);
-  const RwSheet *sheet = rw_canvas_sheet (self);
-  graphene_rect_t all = GRAPHENE_RECT_INIT (0, 0, gtk_widget_get_width (GTK_WIDGET (self)),
-                                            gtk_widget_get_height (GTK_WIDGET (self)));
-  cairo_t *cr;
 
   if ((selected.param < 0 && selected.slot < 0) || self->drag != NULL || !anything_selected (self, selected))
     return;
-  cr = gtk_snapshot_append_cairo (snapshot, &all);
-  cairo_translate (cr, self->place.x, self->place.y);
-  for (guint i = 0; i < sheet->items->len; i++)
-    if (same_subject (g_array_index (sheet->items, RwItem, i).subject, selected))
-      mark_item (self, cr, palette, (int) i);
-  cairo_destroy (cr);
+  if (self->marks == NULL)
+    self->marks = paint_marks (self, palette, selected);
+  gtk_snapshot_save (snapshot);
+  gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (self->place.x, self->place.y));
+  gtk_snapshot_append_node (snapshot, self->marks);
+  gtk_snapshot_restore (snapshot);
 }
 
 /* ---- grips ---- */

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "canvas.h"
+#include "canvas_raster.h"
 #include "canvas_view.h"
 #include "grip.h"
 #include "layout.h"
@@ -35,10 +36,10 @@ struct _RwCanvas
   RwView      view;
 
   /* The drawing, made anew when needed; each rests on the one before it. */
-  RwSheet       *sheet;
-  RwLayout      *layout;
-  GskRenderNode *drawing;
-  guint          calm_source; /* set while things move: painted quickly, and well once they have come to rest */
+  RwSheet  *sheet;
+  RwLayout *layout;
+  RwRaster *raster;
+  guint     rest_source; /* set while things move: painted quickly, and well once they have come to rest */
 
   RwCanvasView place;
   gboolean     fitted; /* keeps fitting when the widget's size changes */
@@ -46,7 +47,8 @@ struct _RwCanvas
   /* The ghost: the build a drag began with, else the reference. */
   RwResult      *reference;
   RwSheet       *ghost_sheet;
-  GskRenderNode *ghost;
+  GHashTable    *ghost_nodes; /* of its outlines, by item */
+  GskRenderNode *marks;       /* of the selection, from the sheet's origin; NULL: to be made anew */
 
   /* Grips. */
   const RwGrip *grip;       /* under the pointer, held, or walked to; NULL */
@@ -75,8 +77,9 @@ const RwSheet  *rw_canvas_sheet  (RwCanvas *self);
 const RwLayout *rw_canvas_layout (RwCanvas *self);
 /* The zoom is another: layout and nodes are to be made anew. */
 void rw_canvas_zoomed (RwCanvas *self);
-/* The sheet's place is another. */
+/* The sheet's place is another; the pointer's alone. */
 void rw_canvas_panned (RwCanvas *self);
+void rw_canvas_pointed (RwCanvas *self);
 /* Something moves under the hand: until it rests the drawing is painted with coarser edges, which takes half
  * the time. */
 void rw_canvas_stir (RwCanvas *self);

@@ -9,11 +9,14 @@ struct _RwRaster
   /* The picture. */
   cairo_surface_t *surface;
   GskRenderNode   *node;
-  GArray          *stamps;
+  RwStamps        *stamps;
   RwRasterJob      painted; /* as it was then; the pointers are only compared */
 
   GPtrArray *patches; /* of GskRenderNode; NULL: to be found again */
 };
+
+/* While things move, what has moved by less than this has not moved, pixels. */
+#define COARSE 0.3
 
 RwRaster *
 rw_raster_new (void)
@@ -33,7 +36,7 @@ rw_raster_forget (RwRaster *self)
   rw_raster_touch (self);
   g_clear_pointer (&self->node, gsk_render_node_unref);
   g_clear_pointer (&self->surface, cairo_surface_destroy);
-  g_clear_pointer (&self->stamps, g_array_unref);
+  g_clear_pointer (&self->stamps, rw_stamps_free);
 }
 
 void
@@ -57,44 +60,6 @@ paint (cairo_t *cr, const RwRasterJob *job)
   rw_paint (cr, job->layout, job->palette, 1 / (RW_PX_PER_PAPER_MM * job->device_scale));
 }
 
-static void
-paint_picture (RwRaster *self, const RwRasterJob *job)
-{
-  graphene_rect_t bounds = GRAPHENE_RECT_INIT (0, 0, job->width, job->height);
-  cairo_t *cr;
-
-  rw_raster_forget (self);
-  self->surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, job->width * job->device_scale,
-                                              job->height * job->device_scale);
-  cairo_surface_set_device_scale (self->surface, job->device_scale, job->device_scale);
-  cr = cairo_create (self->surface);
-  paint (cr, job);
-  cairo_destroy (cr);
-
-  self->node = gsk_cairo_node_new (&bounds);
-  cr = gsk_cairo_node_get_draw_context (self->node);
-  cairo_set_source_surface (cr, self->surface, 0, 0);
-  cairo_set_operator (cr, CAIRO_OPERATOR_SOURCE);
-  cairo_paint (cr);
-  cairo_destroy (cr);
-
-  self->stamps = rw_stamps_new (job->layout);
-  self->painted = *job;
-}
-
-static GskRenderNode *
-paint_patch (const RwRasterJob *job, RwBox box)
-{
-  graphene_rect_t bounds = GRAPHENE_RECT_INIT (box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0);
-  GskRenderNode *node = gsk_cairo_node_new (&bounds);
-  cairo_t *cr = gsk_cairo_node_get_draw_context (node);
-
-  cairo_set_antialias (cr, CAIRO_ANTIALIAS_FAST);
-  paint (cr, job);
-  cairo_destroy (cr);
-  return node;
-}
-
 /* ---- what the picture does not show ---- */
 
 static RwPoint
@@ -111,70 +76,178 @@ is_usable (const RwRaster *self, const RwRasterJob *job)
          && self->painted.height == job->height && self->painted.device_scale == job->device_scale;
 }
 
+/* Adds the part of a box that is in sight. */
 static void
-add_patch (RwRaster *self, const RwRasterJob *job, RwBox box)
+add_box (GArray *boxes, const RwRasterJob *job, RwBox box)
 {
   RwBox seen = { MAX (box.x0, 0), MAX (box.y0, 0), MIN (box.x1, job->width), MIN (box.y1, job->height) };
 
   if (seen.x0 < seen.x1 && seen.y0 < seen.y1)
-    g_ptr_array_add (self->patches, paint_patch (job, seen));
+    g_array_append_val (boxes, seen);
 }
 
 /* Strips that have come into sight at the sides of a moved picture. */
 static void
-patch_strips (RwRaster *self, const RwRasterJob *job)
+add_strips (const RwRaster *self, const RwRasterJob *job, GArray *boxes)
 {
   RwPoint d = shift_of (self, job);
   double w = job->width, h = job->height;
 
   if (d.x != 0)
-    add_patch (self, job, d.x > 0 ? (RwBox){ 0, 0, d.x, h } : (RwBox){ w + d.x, 0, w, h });
+    add_box (boxes, job, d.x > 0 ? (RwBox){ 0, 0, d.x, h } : (RwBox){ w + d.x, 0, w, h });
   if (d.y != 0)
-    add_patch (self, job, d.y > 0 ? (RwBox){ MAX (d.x, 0), 0, w + MIN (d.x, 0), d.y }
-                                  : (RwBox){ MAX (d.x, 0), h + d.y, w + MIN (d.x, 0), h });
+    add_box (boxes, job, d.y > 0 ? (RwBox){ MAX (d.x, 0), 0, w + MIN (d.x, 0), d.y }
+                                 : (RwBox){ MAX (d.x, 0), h + d.y, w + MIN (d.x, 0), h });
 }
 
 static void
-patch_changes (RwRaster *self, const RwRasterJob *job)
+add_changes (const RwRaster *self, const RwRasterJob *job, double grain, GArray *boxes)
 {
-  g_autoptr (GArray) stamps = rw_stamps_new (job->layout);
-  g_autoptr (GArray) boxes = rw_stamps_diff (self->stamps, stamps);
+  g_autoptr (RwStamps) stamps = rw_stamps_new (job->layout);
+  g_autoptr (GArray) changed = rw_stamps_diff (self->stamps, stamps, grain);
 
-  for (guint i = 0; i < boxes->len; i++)
+  for (guint i = 0; i < changed->len; i++)
     {
-      RwBox box = g_array_index (boxes, RwBox, i);
+      RwBox box = g_array_index (changed, RwBox, i);
 
-      add_patch (self, job, (RwBox){ floor (box.x0 + job->place.x), floor (box.y0 + job->place.y),
-                                     ceil (box.x1 + job->place.x), ceil (box.y1 + job->place.y) });
+      add_box (boxes, job, (RwBox){ floor (box.x0 + job->place.x), floor (box.y0 + job->place.y),
+                                    ceil (box.x1 + job->place.x), ceil (box.y1 + job->place.y) });
     }
 }
 
-static void
-find_patches (RwRaster *self, const RwRasterJob *job)
+/* Where the picture does not show the drawing as it is, down to grain; pixels.  An array of RwBox. */
+static GArray *
+wrong_boxes (const RwRaster *self, const RwRasterJob *job, double grain)
 {
+  GArray *boxes = g_array_new (FALSE, FALSE, sizeof (RwBox));
+
+  if (is_usable (self, job))
+    {
+      add_strips (self, job, boxes);
+      add_changes (self, job, grain, boxes);
+    }
+  else
+    add_box (boxes, job, (RwBox){ 0, 0, job->width, job->height });
+  return boxes;
+}
+
+/* ---- the picture ---- */
+
+static cairo_surface_t *
+surface_new (const RwRasterJob *job)
+{
+  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, job->width * job->device_scale,
+                                                         job->height * job->device_scale);
+
+  cairo_surface_set_device_scale (surface, job->device_scale, job->device_scale);
+  return surface;
+}
+
+/* What the old picture has right is taken from there. */
+static void
+take_over (RwRaster *self, const RwRasterJob *job, cairo_surface_t *surface)
+{
+  RwPoint shift = shift_of (self, job);
+  cairo_t *cr = cairo_create (surface);
+
+  cairo_set_source_surface (cr, self->surface, shift.x, shift.y);
+  cairo_set_operator (cr, CAIRO_OPERATOR_SOURCE);
+  cairo_paint (cr);
+  cairo_destroy (cr);
+}
+
+static void
+paint_box (const RwRasterJob *job, cairo_surface_t *surface, RwBox box)
+{
+  cairo_t *cr = cairo_create (surface);
+
+  cairo_rectangle (cr, box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0);
+  cairo_clip (cr);
+  paint (cr, job);
+  cairo_destroy (cr);
+}
+
+static GskRenderNode *
+surface_node (const RwRasterJob *job, cairo_surface_t *surface)
+{
+  GskRenderNode *node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (0, 0, job->width, job->height));
+  cairo_t *cr = gsk_cairo_node_get_draw_context (node);
+
+  cairo_set_source_surface (cr, surface, 0, 0);
+  cairo_set_operator (cr, CAIRO_OPERATOR_SOURCE);
+  cairo_paint (cr);
+  cairo_destroy (cr);
+  return node;
+}
+
+/* The surface of a node is never painted on again: the picture gets another. */
+static void
+paint_picture (RwRaster *self, const RwRasterJob *job, const GArray *wrong)
+{
+  cairo_surface_t *surface = surface_new (job);
+
+  if (is_usable (self, job))
+    take_over (self, job, surface);
+  for (guint i = 0; i < wrong->len; i++)
+    paint_box (job, surface, g_array_index (wrong, RwBox, i));
+
+  rw_raster_forget (self);
+  self->surface = surface;
+  self->node = surface_node (job, surface);
+  self->stamps = rw_stamps_new (job->layout);
+  self->painted = *job;
+}
+
+/* ---- the patches ---- */
+
+static GskRenderNode *
+paint_patch (const RwRasterJob *job, RwBox box)
+{
+  graphene_rect_t bounds = GRAPHENE_RECT_INIT (box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0);
+  GskRenderNode *node = gsk_cairo_node_new (&bounds);
+  cairo_t *cr = gsk_cairo_node_get_draw_context (node);
+
+  cairo_set_antialias (cr, CAIRO_ANTIALIAS_FAST);
+  paint (cr, job);
+  cairo_destroy (cr);
+  return node;
+}
+
+static void
+paint_patches (RwRaster *self, const RwRasterJob *job)
+{
+  g_autoptr (GArray) wrong = wrong_boxes (self, job, COARSE);
+
   self->patches = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
-  if (!is_usable (self, job))
-    {
-      add_patch (self, job, (RwBox){ 0, 0, job->width, job->height });
-      return;
-    }
-  patch_strips (self, job);
-  patch_changes (self, job);
+  for (guint i = 0; i < wrong->len; i++)
+    g_ptr_array_add (self->patches, paint_patch (job, g_array_index (wrong, RwBox, i)));
 }
 
 /* ---- both ---- */
+
+/* Brings the picture up to date; it is left alone where it is right already. */
+static void
+refresh_picture (RwRaster *self, const RwRasterJob *job)
+{
+  g_autoptr (GArray) wrong = wrong_boxes (self, job, 0);
+  RwPoint shift = shift_of (self, job);
+
+  if (self->node == NULL || wrong->len > 0 || shift.x != 0 || shift.y != 0)
+    paint_picture (self, job, wrong);
+}
 
 void
 rw_raster_append (RwRaster *self, GtkSnapshot *snapshot, const RwRasterJob *job, gboolean moving)
 {
   RwPoint shift;
 
+  if (job->width < 1 || job->height < 1)
+    return;
   if (self->patches == NULL)
-    find_patches (self, job);
-  if (self->node == NULL || (!moving && (self->patches->len > 0 || !is_usable (self, job))))
     {
-      paint_picture (self, job);
-      find_patches (self, job);
+      if (self->node == NULL || !moving)
+        refresh_picture (self, job);
+      paint_patches (self, job);
     }
 
   shift = shift_of (self, job);

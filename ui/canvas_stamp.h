@@ -1,22 +1,20 @@
-/* Stamps: what each part of a laid-out drawing looks like, as a number, and where it is. */
+/* Stamps: what each part of a laid-out drawing looks like and where it is, for telling two drawings apart. */
 #pragma once
 
 #include "layout.h"
 
-typedef struct
-{
-  guint64 hash;
-  RwBox   box; /* pixels from the sheet's origin, y down; lines with their width */
-} RwStamp;
+typedef struct _RwStamps RwStamps;
 
-/* All stamps of a layout, sorted.  An array of RwStamp. */
-GArray *rw_stamps_new  (const RwLayout *layout);
+RwStamps *rw_stamps_new  (const RwLayout *layout);
+void      rw_stamps_free (RwStamps *stamps);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwStamps, rw_stamps_free)
 
-/* Boxes of what is in one of two and not in the other, put together where they lie close, at most a few.
- * An array of RwBox. */
-GArray *rw_stamps_diff (const GArray *a, const GArray *b);
+/* Boxes round what looks otherwise in one of two drawings than in the other, or has moved by more than grain
+ * pixels; in pixels from the sheet's origin, y down, on whole numbers.  What lies close is put together, so
+ * that they are few.  An array of RwBox; empty: the two are the same. */
+GArray *rw_stamps_diff (const RwStamps *a, const RwStamps *b, double grain);
 
 /* Of a path alone, whatever pen and tint; the same for two that lie on each other. */
-guint64 rw_path_hash   (const RwSheet *sheet, const RwItem *item);
-/* Round a path, as far as its points and circles reach; sheet mm. */
-RwBox   rw_path_box    (const RwSheet *sheet, const RwItem *item);
+guint64 rw_path_hash (const RwSheet *sheet, const RwItem *item);
+/* Round a path; sheet mm. */
+RwBox   rw_path_box  (const RwSheet *sheet, const RwItem *item);

@@ -118,6 +118,14 @@ op_of (const Painter *painter, const RwItem *item, int i)
   return &g_array_index (painter->sheet->ops, RwPathOp, item->op_first + i);
 }
 
+/* Can anything in a box be seen?  Paper mm, y up. */
+static gboolean
+sees (const Painter *painter, RwBox box)
+{
+  return box.x0 <= painter->x1 + RW_WIDE_MM && box.x1 >= painter->x0 - RW_WIDE_MM
+         && -box.y1 <= painter->y1 + RW_WIDE_MM && -box.y0 >= painter->y0 - RW_WIDE_MM;
+}
+
 /* Can the item be seen?  By a box that is easily had: a curve lies within its points, an arc in its
  * circle. */
 static gboolean
@@ -142,8 +150,7 @@ in_sight (const Painter *painter, const RwItem *item)
 
   double scale = painter->scale;
 
-  return x0 * scale <= painter->x1 + RW_WIDE_MM && x1 * scale >= painter->x0 - RW_WIDE_MM
-         && -y1 * scale <= painter->y1 + RW_WIDE_MM && -y0 * scale >= painter->y0 - RW_WIDE_MM;
+  return sees (painter, (RwBox){ x0 * scale, y0 * scale, x1 * scale, y1 * scale });
 }
 
 static void
@@ -202,6 +209,20 @@ stroke_path (const Painter *painter, const RwItem *item, const RwPenStyle *style
   cairo_stroke (painter->cr);
 }
 
+/* Where edges may be coarse, those of an area that a line runs round need not be smooth at all. */
+static void
+fill_path (const Painter *painter, const RwItem *item)
+{
+  cairo_antialias_t antialias = cairo_get_antialias (painter->cr);
+
+  if (antialias == CAIRO_ANTIALIAS_FAST && item->pen != RW_PEN_NONE)
+    cairo_set_antialias (painter->cr, CAIRO_ANTIALIAS_NONE);
+  set_colour (painter->cr, &painter->palette->tint[item->tint], 1);
+  trace_path (painter, item);
+  cairo_fill (painter->cr);
+  cairo_set_antialias (painter->cr, antialias);
+}
+
 static void
 paint_path (const Painter *painter, const RwItem *item)
 {
@@ -209,11 +230,7 @@ paint_path (const Painter *painter, const RwItem *item)
     return;
 
   if (item->tint != RW_TINT_NONE)
-    {
-      set_colour (painter->cr, &painter->palette->tint[item->tint], 1);
-      trace_path (painter, item);
-      cairo_fill (painter->cr);
-    }
+    fill_path (painter, item);
   if (item->pen != RW_PEN_NONE)
     {
       set_ink (painter, rw_pen_style (item->pen));
@@ -222,6 +239,19 @@ paint_path (const Painter *painter, const RwItem *item)
 }
 
 /* Dimensions, in the colour that is set, with a continuous narrow pen. */
+
+static gboolean
+mark_in_sight (const Painter *painter, const RwPlacedMark *mark)
+{
+  double reach = mark->kind == RW_MARK_ARC ? mark->radius : 0;
+  RwBox box = { mark->p[0].x - reach, mark->p[0].y - reach, mark->p[0].x + reach, mark->p[0].y + reach };
+  int points = mark->kind == RW_MARK_HEAD ? 3 : mark->kind == RW_MARK_ARC ? 1 : 2;
+
+  for (int i = 1; i < points; i++)
+    box = (RwBox){ MIN (box.x0, mark->p[i].x), MIN (box.y0, mark->p[i].y), MAX (box.x1, mark->p[i].x),
+                   MAX (box.y1, mark->p[i].y) };
+  return sees (painter, box);
+}
 
 static void
 paint_mark (const Painter *painter, const RwPlacedMark *mark)
@@ -265,11 +295,13 @@ rw_paint (cairo_t *cr, const RwLayout *layout, const RwPalette *palette, double 
   set_pen (&painter, rw_pen_style (RW_PEN_CONSTRUCTION));
   set_ink (&painter, rw_pen_style (RW_PEN_CONSTRUCTION));
   for (guint i = 0; i < layout->marks->len; i++)
-    paint_mark (&painter, &g_array_index (layout->marks, RwPlacedMark, i));
+    if (mark_in_sight (&painter, &g_array_index (layout->marks, RwPlacedMark, i)))
+      paint_mark (&painter, &g_array_index (layout->marks, RwPlacedMark, i));
 
   set_colour (cr, &palette->ink, 1);
   for (guint i = 0; i < layout->texts->len; i++)
-    rw_letterer_show (letterer, &g_array_index (layout->texts, RwPlacedText, i));
+    if (sees (&painter, g_array_index (layout->texts, RwPlacedText, i).box))
+      rw_letterer_show (letterer, &g_array_index (layout->texts, RwPlacedText, i));
 }
 
 void

@@ -42,6 +42,8 @@ const RwPenStyle *rw_pen_style (RwPen pen); /* any but RW_PEN_NONE */
  * min_line: the size of a pixel in paper mm on screens: lines are then whole pixels wide, narrow ones at
  * least one and wide ones at least two, and those along the axes lie on whole pixels.  0 on paper.
  *
+ * With CAIRO_ANTIALIAS_FAST set, edges are coarser, as is good enough for something that moves.
+ *
  * Lettering is set in the family "Sans" so that its capitals have the size that the layout gives.  The paper
  * itself is not painted. */
 void rw_paint (cairo_t *cr, const RwLayout *layout, const RwPalette *palette, double min_line);
