@@ -232,6 +232,16 @@ fail_stray (const char *word, GError **error)
   return STATUS_FAILED;
 }
 
+/* Where a name is to be chosen, the names follow the options. */
+static int
+show_help (int command, const char *options, GError **error)
+{
+  g_autofree char *names = commands[command].takes & RW_TAKES_NAME ? rw_examples_overview () : NULL;
+  g_autofree char *text = g_strconcat (options, names, NULL);
+
+  return emit (text, error) ? STATUS_GOOD : STATUS_FAILED;
+}
+
 static int
 run_command (int command, char **words, GError **error)
 {
@@ -242,7 +252,7 @@ run_command (int command, char **words, GError **error)
                         words, &help, error))
     return STATUS_FAILED;
   if (options.help)
-    return emit (help, error) ? STATUS_GOOD : STATUS_FAILED;
+    return show_help (command, help, error);
   return commands[command].run (&options, error);
 }
 

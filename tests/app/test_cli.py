@@ -209,6 +209,53 @@ class Builds(unittest.TestCase):
             self.assertEqual(text(*words, LC_ALL="C"), text(*words, LC_ALL="de_DE.UTF-8", LANGUAGE="de"))
 
 
+class Examples(unittest.TestCase):
+    @classmethod
+    def setUpClass(cls):
+        names = text("example", "--help").partition("Builds to choose from:\n")[2]
+        cls.names = [line.split()[0] for line in names.splitlines()]
+        cls.files = {name: text("example", name).encode() for name in cls.names}
+        cls.plain = {name: strict_json(file) for name, file in cls.files.items()}
+        cls.built = {name: build("-", stdin=file) for name, file in cls.files.items()}
+
+    def test_names(self):
+        self.assertEqual(self.names[0], "default")
+        self.assertGreaterEqual(len(self.names), 7)
+        self.assertEqual(len(self.names), len(self.files), "names are single")
+        self.assertEqual(len(self.names), len({plain["name"] for plain in self.plain.values()}))
+
+    def test_read_back(self):
+        """To the last bit: numbers are compared as they are."""
+        for name, plain in self.plain.items():
+            self.assertEqual(self.built[name]["name"], plain["name"])
+            self.assertEqual(list(self.built[name]["parameter"]), list(plain["parameters"]))
+            for key, value in plain["parameters"].items():
+                row = self.built[name]["parameter"][key]
+                if isinstance(value, list):
+                    value = "; ".join(map(str, value))
+                self.assertEqual(row.get("value", row.get("text")), value, "%s: %s" % (name, key))
+
+    def test_playable(self):
+        """Within common practice; tensions of steel strings from light to heavy."""
+        bounds = {"setup.action[12]": (2, 3), "bridge.landing": (0.6, 0.75), "bridge.break_angle": (5, 14),
+                  "neck.angle": (1, 3)}
+        for name, whole in self.built.items():
+            with self.subTest(name):
+                self.assertEqual({finding["severity"] for finding in whole["findings"]}, {"note"})
+                strings = whole["parameter"]["strings.set"]["text"].count(";") + 1
+                tensions = {"strings.tension[%d]" % (i + 1): (40, 90) for i in range(strings)}
+                for key, (least, most) in {**bounds, **tensions}.items():
+                    value = whole["by_id"][key]["value"]
+                    self.assertTrue(least - 1e-9 <= value <= most + 1e-9, "%s is %g" % (key, value))
+
+    def test_kinds(self):
+        for name, strings, frets in (("tenor", 4, 17), ("banjo-ukulele", 4, 16), ("six-string", 6, 19),
+                                     ("long-neck", 5, 22), ("fretless", 5, 0)):
+            parameters = self.plain[name]["parameters"]
+            self.assertEqual((len(parameters["strings.set"]), parameters["frets.count"]), (strings, frets))
+        self.assertEqual(self.plain["left-handed"]["parameters"]["build.handed"], "left")
+
+
 class Papers(unittest.TestCase):
     def test_writes_what_it_says(self):
         with tempfile.TemporaryDirectory() as folder:
