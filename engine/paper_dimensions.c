@@ -26,9 +26,7 @@ places_of (const RwPaperJob *job)
 static char *
 figure (const RwPaperJob *job, double value, const char *unit)
 {
-  int decimals = g_str_equal (unit, "mm") || g_str_equal (unit, "deg") ? 2 : 1;
-
-  return rw_quantity_write (value, unit, job->style.units, decimals, job->style.decimal);
+  return rw_quantity_show (value, unit, job->style.units, job->style.decimal);
 }
 
 static void

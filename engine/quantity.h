@@ -59,6 +59,10 @@ gboolean rw_quantity_read (const char  *text,
  */
 char *rw_quantity_write (double value, const char *unit, RwUnits units, int decimals, char decimal);
 
+/* rw_quantity_show: the same with the digits that mean something to a hand: hundredths of a millimetre and of a
+ * degree, tenths of a newton, whole N/m; a number without a unit has two digits, or none where it is whole. */
+char *rw_quantity_show (double value, const char *unit, RwUnits units, char decimal);
+
 /* The unit that rw_quantity_write() writes unit in: "in" for "mm" under inches, else unit itself, with
  * the signs that people expect ("deg" is "°", "degC" is "°C", "kg/m3" is "kg/m³"). */
 const char *rw_quantity_unit (const char *unit, RwUnits units);

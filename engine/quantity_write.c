@@ -98,3 +98,17 @@ rw_number_write (double value)
     }
   return g_strdup (text);
 }
+
+char *
+rw_quantity_show (double value, const char *unit, RwUnits units, char decimal)
+{
+  static const char *const whole[] = { "N/m", "1/min", "N mm", NULL };
+  static const char *const hundredths[] = { "mm", "deg", NULL };
+  int decimals = 1;
+
+  if (g_strv_contains (whole, unit) || (*unit == '\0' && fabs (value - round (value)) < 1e-9))
+    decimals = 0;
+  else if (g_strv_contains (hundredths, unit) || *unit == '\0')
+    decimals = 2;
+  return rw_quantity_write (value, unit, units, decimals, decimal);
+}

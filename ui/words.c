@@ -137,26 +137,10 @@ rw_finding_text (const RwFinding *finding, RwStyle style)
   return rw_finding_words (finding, _(finding->pattern), style);
 }
 
-/* Digits that mean something to a hand: hundredths of a millimetre and of a degree, whole N/m. */
-static int
-decimals_for (const char *unit)
-{
-  static const char *const whole[] = { "N/m", "1/min", "N mm", NULL };
-  static const char *const two[] = { "mm", "deg", NULL };
-
-  if (g_strv_contains (whole, unit))
-    return 0;
-  return g_strv_contains (two, unit) ? 2 : 1;
-}
-
 char *
 rw_number_bare (double value, const char *unit, RwStyle style)
 {
-  int decimals = decimals_for (unit);
-
-  if (*unit == '\0')
-    decimals = fabs (value - round (value)) < 1e-9 ? 0 : 2;
-  return rw_quantity_write (value, unit, style.units, decimals, style.decimal);
+  return rw_quantity_show (value, unit, style.units, style.decimal);
 }
 
 /* A degree sign stands close to its number, all other units stand off. */

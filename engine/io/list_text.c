@@ -2,28 +2,11 @@
 #include "list_formats.h"
 
 #include <math.h>
-#include <string.h>
-
-static const struct
-{
-  const char *unit;
-  int         decimals;
-} decimals_of[] = {
-  { "mm", 2 }, { "deg", 2 }, { "N", 1 },  { "N/m", 0 },   { "N mm", 0 }, { "N/mm2", 1 },
-  { "g", 1 },  { "%", 1 },   { "Hz", 1 }, { "1/min", 0 }, { "cent", 1 },
-};
-
-#define DECIMALS 2 /* of all other units, and of numbers without one */
 
 static char *
 number (double value, const char *unit, RwUnits units)
 {
-  int decimals = DECIMALS;
-
-  for (guint i = 0; i < G_N_ELEMENTS (decimals_of); i++)
-    if (strcmp (unit, decimals_of[i].unit) == 0)
-      decimals = decimals_of[i].decimals;
-  return rw_quantity_write (value, unit, units, decimals, '.');
+  return rw_quantity_show (value, unit, units, '.');
 }
 
 /* ---- columns ---- */
