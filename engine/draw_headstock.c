@@ -148,8 +148,8 @@ across_sizes (RwDraft *draft)
                 NULL });
 }
 
-static void
-draw_face (RwDraft *draft)
+void
+rw_draw_head_face (RwDraft *draft)
 {
   int full = draft->result->plan.full;
 
@@ -277,7 +277,9 @@ side_sizes (RwDraft *draft)
 void
 rw_draw_headstock (RwDraft *draft)
 {
-  draw_face (draft);
+  rw_draw_head_face (draft);
+  if (draft->design->build_handed == RW_HANDED_LEFT)
+    rw_sheet_mirror (draft->sheet, 0);
   draw_side_wood (draft);
   draw_side_facings (draft);
   side_sizes (draft);

@@ -179,36 +179,6 @@ draw_arc (RwDraft *draft, double radius, double half, const char *name)
   rw_name (rw_path_end (draft->sheet), name, 0);
 }
 
-/* Heel wood between two half-moons: the relief above, the rim below. */
-static void
-draw_wood_above (RwDraft *draft)
-{
-  const RwPlan *plan = &draft->result->plan;
-  double to_rim = draft->result->side.nut_to_rim, radius = rim (draft);
-  double treble = rw_plan_treble (plan, to_rim), bass = rw_plan_bass (plan, to_rim);
-  RwPoint ends[2];
-
-  rw_place_across (draft->result, draft->result->side.heel_start - NECK_SHOWN, 0, &ends[0], &ends[1]);
-  for (int i = 0; i < 2; i++)
-    ends[i] = rw_map_plan (draft->result, ends[i].x, ends[i].y);
-  rw_draft_slot (draft, NECK, RW_JOINT_HEEL_WIDTH);
-  rw_path_begin (draft->sheet, RW_PEN_OUTLINE, RW_TINT_LIGHT_WOOD);
-  rw_path_move (draft->sheet, ends[0].x, ends[0].y);
-  rw_path_line (draft->sheet, ends[1].x, ends[1].y);
-  rw_path_line (draft->sheet, -sqrt (radius * radius - treble * treble), treble);
-  rw_path_arc (draft->sheet, (RwPoint){ 0, 0 }, radius, G_PI - asin (treble / radius),
-               G_PI - asin (bass / radius));
-  rw_path_close (draft->sheet);
-  rw_name (rw_path_end (draft->sheet), N_ ("Heel"), 0);
-
-  rw_draft_param (draft, NECK, joint_hoop_relief);
-  rw_path_begin (draft->sheet, RW_PEN_OUTLINE, RW_TINT_NONE);
-  radius = relief_radius (draft);
-  rw_path_arc (draft->sheet, (RwPoint){ 0, 0 }, radius, G_PI - asin (treble / radius),
-               G_PI - asin (bass / radius));
-  rw_name (rw_path_end (draft->sheet), N_ ("Relief for the hoop"), 0);
-}
-
 static void
 draw_board_above (RwDraft *draft)
 {
@@ -276,7 +246,7 @@ draw_above (RwDraft *draft)
   RwPoint from = rw_place_board (draft->result, draft->result->side.heel_start - NECK_SHOWN - 8, 0);
   RwPoint to = rw_place_board (draft->result, draft->result->side.nut_to_rim, 0);
 
-  draw_wood_above (draft);
+  rw_draw_heel_above (draft, draft->result->side.heel_start - NECK_SHOWN, rim (draft));
   draw_board_above (draft);
   rw_draft_param (draft, RIM, rim_outer_diameter);
   draw_arc (draft, rim (draft), reach, N_ ("Rim"));

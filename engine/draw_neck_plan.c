@@ -180,29 +180,46 @@ rw_draw_frets (RwDraft *draft, RwMap map)
     draw_fret (draft, map, fret);
 }
 
-/* Neck wood that shows beyond the board: up to the hollow, or to the relief where the hoop stands. */
+/* A line round the pot's axis from one edge of the neck to the other. */
 static void
-draw_heel_end (RwDraft *draft)
+round_to (RwDraft *draft, double radius)
 {
   const RwPlan *plan = &draft->result->plan;
   double end = draft->result->side.nut_to_rim;
-  double radius
-      = draft->design->rim_outer_diameter / 2 + fmax (rw_draft_value (draft, RW_JOINT_RELIEF_DEPTH), 0);
-  double treble = rw_plan_treble (plan, end), bass = rw_plan_bass (plan, end);
-  RwPoint start[2], from[2];
 
-  rw_place_across (draft->result, end - draft->design->neck_heel_start, 0, &start[0], &start[1]);
-  from[0] = rw_map_plan (draft->result, start[0].x, start[0].y);
-  from[1] = rw_map_plan (draft->result, start[1].x, start[1].y);
+  rw_path_arc (draft->sheet, (RwPoint){ 0, 0 }, radius, G_PI - asin (rw_plan_treble (plan, end) / radius),
+               G_PI - asin (rw_plan_bass (plan, end) / radius));
+}
+
+void
+rw_draw_heel_above (RwDraft *draft, double place, double radius)
+{
+  double relief = fmax (rw_draft_value (draft, RW_JOINT_RELIEF_DEPTH), 0);
+  RwPoint bass, treble;
+
+  rw_place_across (draft->result, place, 0, &bass, &treble);
   rw_draft_slot (draft, NECK, RW_JOINT_HEEL_WIDTH);
   rw_path_begin (draft->sheet, RW_PEN_OUTLINE, RW_TINT_LIGHT_WOOD);
-  rw_path_move (draft->sheet, from[0].x, from[0].y);
-  rw_path_line (draft->sheet, from[1].x, from[1].y);
-  rw_path_line (draft->sheet, -sqrt (radius * radius - treble * treble), treble);
-  rw_path_arc (draft->sheet, (RwPoint){ 0, 0 }, radius, G_PI - asin (treble / radius),
-               G_PI - asin (bass / radius));
+  move_to (draft, rw_map_plan, bass);
+  line_to (draft, rw_map_plan, treble);
+  round_to (draft, radius);
   rw_path_close (draft->sheet);
   rw_name (rw_path_end (draft->sheet), N_ ("Heel"), 0);
+
+  rw_draft_param (draft, NECK, joint_hoop_relief);
+  rw_path_begin (draft->sheet, RW_PEN_OUTLINE, RW_TINT_NONE);
+  round_to (draft, draft->design->rim_outer_diameter / 2 + relief);
+  rw_name (rw_path_end (draft->sheet), N_ ("Relief for the hoop"), 0);
+}
+
+/* What shows of the heel between board and hoop. */
+static void
+draw_heel_end (RwDraft *draft)
+{
+  double radius
+      = fmax (rw_draft_value (draft, RW_HOOP_OUTER_DIAMETER), draft->design->rim_outer_diameter) / 2;
+
+  rw_draw_heel_above (draft, draft->result->side.heel_start, radius);
 }
 
 /* Outline of the headstock: one half, from the nut's back face to the middle of the tip, as parts of its
@@ -325,7 +342,8 @@ rw_draw_neck_plan (RwDraft *draft)
   draw_nut (draft, rw_map_plan);
   rw_draw_board (draft, rw_map_plan);
   rw_draw_frets (draft, rw_map_plan);
-  for (int fret = 1; fret <= plan->last; fret++)
+  for (int fret = 1; fret <= plan->last && plan->fret_x[fret] < rw_draft_value (draft, RW_NECK_BOARD_LENGTH);
+       fret++)
     if (fret == 5 || fret == 12 || fret == plan->last)
       draw_fret_number (draft, fret);
 }

@@ -1,7 +1,8 @@
 /* What the builders of drawings share: where things stand, and how figures are put to them.
  *
- * Private to drawing.c and draw_*.c.  A builder adds its items in painting order and does not ask whether a
- * number is there: rw_draw() takes away every item with a coordinate that is not finite, or out of all bounds.
+ * Private to drawing.c, draw_*.c and the papers.  A builder adds its items in painting order and does not ask
+ * whether a number is there: rw_draw() takes away every item with a coordinate that is not finite, or out of
+ * all bounds.
  *
  * Shapes that no parameter sets (the outline of the headstock, the tailpiece, tuners, the knob of a peg) are
  * plausible ones; their sizes are constants beside the code that draws them.
@@ -24,7 +25,8 @@ void rw_draw_side      (RwDraft *draft); /* pot frame: x, z */
 void rw_draw_courses   (RwDraft *draft); /* or staves, or plies */
 void rw_draw_pot       (RwDraft *draft);
 void rw_draw_heel      (RwDraft *draft);
-void rw_draw_headstock (RwDraft *draft);
+void rw_draw_headstock (RwDraft *draft); /* turns its face round for a left-handed build */
+void rw_draw_head_face (RwDraft *draft); /* alone, as in a right-handed build */
 void rw_draw_sections  (RwDraft *draft);
 void rw_draw_fretboard (RwDraft *draft);
 void rw_draw_hook      (RwDraft *draft);
@@ -43,10 +45,10 @@ void rw_draw_rim_side     (RwDraft *draft);
 void rw_draw_bridge_side  (RwDraft *draft);
 void rw_draw_hoop_side    (RwDraft *draft);
 void rw_draw_tail_side    (RwDraft *draft);
-void rw_draw_hooks_side   (RwDraft *draft);
 void rw_draw_across_side  (RwDraft *draft); /* rods or stick */
+void rw_draw_strings_side (RwDraft *draft); /* they run behind the near row of posts */
 void rw_draw_neck_side    (RwDraft *draft);
-void rw_draw_strings_side (RwDraft *draft);
+void rw_draw_hooks_side   (RwDraft *draft); /* they stand out farther than the heel's cheek */
 
 /* Where the parts of a detail stand on its sheet. */
 RwPoint rw_section_origin (const RwResult *result, int section); /* centre line and glue line, of 0 .. 4 */
@@ -58,6 +60,9 @@ typedef RwPoint (*RwMap) (const RwResult *result, double x, double y);
 /* Board with markers and binding, and its frets, laid on the sheet by map from the frame of the axis. */
 void rw_draw_board (RwDraft *draft, RwMap map);
 void rw_draw_frets (RwDraft *draft, RwMap map);
+/* The heel from above, in the plan: from a line across the neck to a circle round the pot's axis, with the
+ * wall of the relief for the hoop. */
+void rw_draw_heel_above (RwDraft *draft, double place, double radius);
 /* Outline of the headstock and its posts, laid on the sheet by map from the unfolded face. */
 void rw_draw_head_outline (RwDraft *draft, RwMap map);
 void rw_draw_posts        (RwDraft *draft, RwMap map);

@@ -50,16 +50,37 @@ cut_box (RwDraft *draft, RwTint tint, RwBox box, int lean)
 /* The bearing edge: a narrow crest, round outside, falling away inside.  With a tone ring the wood is flat.
  */
 #define EDGE_FALL 5.0
+#define CREST 0.4
 #define EDGE_CHORDS 8
+
+static gboolean
+is_flat (const RwDraft *draft)
+{
+  return draft->design->rim_tone_ring_height > 0
+         || rim_outer (draft) - draft->design->rim_crest_inset <= rim_inner (draft);
+}
+
+/* Inside the crest. */
+static double
+edge_height (const RwDraft *draft, double r)
+{
+  double crest = rim_outer (draft) - draft->design->rim_crest_inset,
+         width = crest - CREST - rim_inner (draft);
+  double fall = fmin (EDGE_FALL, 0.45 * width);
+
+  if (is_flat (draft) || r >= crest - CREST)
+    return wood_top (draft);
+  return wood_top (draft) - fall * pow ((crest - CREST - r) / width, 1.7);
+}
 
 static int
 edge_profile (const RwDraft *draft, RwPoint *points)
 {
   double outer = rim_outer (draft), inner = rim_inner (draft), top = wood_top (draft);
-  double crest = outer - draft->design->rim_crest_inset, fall = fmin (EDGE_FALL, (crest - inner) * 0.45);
+  double crest = outer - draft->design->rim_crest_inset;
   int count = 0;
 
-  if (draft->design->rim_tone_ring_height > 0 || crest <= inner)
+  if (is_flat (draft))
     {
       points[count++] = (RwPoint){ inner, top };
       points[count++] = (RwPoint){ outer, top };
@@ -67,9 +88,9 @@ edge_profile (const RwDraft *draft, RwPoint *points)
     }
   for (int i = 0; i <= EDGE_CHORDS; i++)
     {
-      double t = (double)i / EDGE_CHORDS;
+      double r = inner + (crest - CREST - inner) * i / EDGE_CHORDS;
 
-      points[count++] = (RwPoint){ inner + (crest - 0.4 - inner) * t, top - fall * pow (1 - t, 1.7) };
+      points[count++] = (RwPoint){ r, edge_height (draft, r) };
     }
   for (int i = 0; i <= EDGE_CHORDS; i++)
     {
@@ -115,9 +136,8 @@ draw_plies (RwDraft *draft)
       double r = first + k * design->rim_ply_thickness;
 
       if (r > rim_inner (draft))
-        rw_name (
-            rw_sheet_line (draft->sheet, RW_PEN_EDGE, r, wood_foot (draft), r, wood_top (draft) - EDGE_FALL),
-            N_ ("Glue line"), 0);
+        rw_name (rw_sheet_line (draft->sheet, RW_PEN_EDGE, r, wood_foot (draft), r, edge_height (draft, r)),
+                 N_ ("Glue line"), 0);
     }
 }
 
@@ -145,20 +165,23 @@ draw_rim (RwDraft *draft)
     }
 }
 
-/* A rod on a carrier, or a ring of plain section with its crest rounded by a rod's radius. */
+/* A rod, in the wood where it is thicker than the ring is high, else on a carrier; or a plain ring. */
 static void
 draw_tone_ring (RwDraft *draft)
 {
   const RwDesign *design = draft->design;
-  double height = design->rim_tone_ring_height, rod = fmin (design->rim_tone_ring_rod, height);
+  double height = design->rim_tone_ring_height, rod = design->rim_tone_ring_rod;
   double crest = rim_outer (draft) - design->rim_crest_inset;
-  double half = fmax (fmin (design->rim_crest_inset, crest - rim_inner (draft)), 2);
+  double half = fmax (design->rim_crest_inset, 2);
 
   if (height <= 0)
     return;
   rw_draft_param (draft, RIM, rim_tone_ring_height);
   if (height - rod > 0.2)
-    rw_name (cut_box (draft, RW_TINT_METAL, (RwBox){ crest - half, -height, crest + half, -rod * 0.9 }, -1),
+    rw_name (cut_box (draft, RW_TINT_METAL,
+                      (RwBox){ fmax (crest - half, rim_inner (draft)), -height,
+                               fmin (crest + half, rim_outer (draft)), -rod * 0.9 },
+                      -1),
              N_ ("Tone ring"), 0);
   rw_draft_param (draft, RIM, rim_tone_ring_rod);
   if (rod > 0)

@@ -119,9 +119,9 @@ rw_draw_side (RwDraft *draft)
   rw_draw_hoop_side (draft);
   rw_draw_across_side (draft);
   rw_draw_tail_side (draft);
-  rw_draw_hooks_side (draft);
-  rw_draw_strings_side (draft); /* they run behind the near row of posts */
+  rw_draw_strings_side (draft);
   rw_draw_neck_side (draft);
+  rw_draw_hooks_side (draft);
   draw_axes (draft);
   pot_sizes (draft);
   bridge_sizes (draft);

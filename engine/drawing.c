@@ -36,7 +36,7 @@ static const struct
   [RW_VIEW_COURSES] = { "courses", N_ ("Rim courses"), rw_draw_courses, FALSE },
   [RW_VIEW_POT] = { "pot", N_ ("Pot section"), rw_draw_pot, FALSE },
   [RW_VIEW_HEEL] = { "heel", N_ ("Heel joint"), rw_draw_heel, FALSE },
-  [RW_VIEW_HEADSTOCK] = { "headstock", N_ ("Headstock"), rw_draw_headstock, TRUE },
+  [RW_VIEW_HEADSTOCK] = { "headstock", N_ ("Headstock"), rw_draw_headstock, FALSE },
   [RW_VIEW_SECTIONS] = { "sections", N_ ("Neck sections"), rw_draw_sections, FALSE },
   [RW_VIEW_FRETBOARD] = { "fretboard", N_ ("Fretboard"), rw_draw_fretboard, TRUE },
   [RW_VIEW_HOOK] = { "hook", N_ ("Hook and hoop"), rw_draw_hook, FALSE },
