@@ -43,6 +43,37 @@ on_moved (RwSheetPane *self)
   g_signal_emit (self, signals[MOVED], 0);
 }
 
+/* ---- keys: 1 to 9 show a view, Page Up and Page Down the one before and the one after ---- */
+
+#define KEYED_VIEWS 9
+
+static gboolean
+on_view_key (GtkWidget *widget, GVariant *args, gpointer data)
+{
+  rw_sheet_pane_show (RW_SHEET_PANE (widget), (RwView) g_variant_get_int32 (args));
+  return TRUE;
+}
+
+static gboolean
+on_page_key (GtkWidget *widget, GVariant *args, gpointer data)
+{
+  RwSheetPane *self = RW_SHEET_PANE (widget);
+  int view = (int) rw_canvas_get_view (RW_CANVAS (self->canvas));
+  int way = g_variant_get_int32 (args);
+
+  rw_sheet_pane_show (self, (RwView) ((view + way + RW_VIEW_COUNT) % RW_VIEW_COUNT));
+  return TRUE;
+}
+
+static void
+add_keys (GtkWidgetClass *klass)
+{
+  for (int i = 0; i < KEYED_VIEWS; i++)
+    gtk_widget_class_add_binding (klass, GDK_KEY_1 + i, 0, on_view_key, "i", i);
+  gtk_widget_class_add_binding (klass, GDK_KEY_Page_Up, 0, on_page_key, "i", -1);
+  gtk_widget_class_add_binding (klass, GDK_KEY_Page_Down, 0, on_page_key, "i", 1);
+}
+
 /* The strip scrolls where it is narrower than its tabs. */
 static GtkWidget *
 build_strip (RwSheetPane *self, RwView view)
@@ -70,6 +101,7 @@ rw_sheet_pane_class_init (RwSheetPaneClass *klass)
 {
   GType type = G_TYPE_FROM_CLASS (klass);
 
+  add_keys (GTK_WIDGET_CLASS (klass));
   signals[HINT]
       = g_signal_new ("hint", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
   signals[MOVED] = g_signal_new ("moved", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
