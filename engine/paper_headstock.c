@@ -46,7 +46,7 @@ rw_paper_headstock (const RwPaperJob *job)
   const RwDesign *design = draft.design;
   double half = MAX (design->headstock_width, design->nut_width) / 2;
 
-  rw_draw_headstock (&draft);
+  rw_draw_head_face (&draft);
   draw_pricks (&draft);
   rw_paper_side (&draft, (RwPoint){ 16, half + 4 }, 0, N_ ("treble side"));
   rw_paper_side (&draft, (RwPoint){ 16, -half - 4 }, 0, N_ ("bass side"));

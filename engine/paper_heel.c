@@ -88,7 +88,7 @@ rw_paper_heel (const RwPaperJob *job)
   rw_draw_heel (&draft);
   under = rw_paper_under (&draft);
   draw_wedge (&draft, (RwPoint){ under.x, under.y - ROOM });
-  draw_curve (&draft, (RwPoint){ under.x + half + CURVE_PAST, under.y - 2 * ROOM });
+  draw_curve (&draft, (RwPoint){ under.x + WEDGE_LENGTH + ROOM + half, under.y - ROOM + CURVE_BACK });
   under = rw_paper_under (&draft);
   write_notes (&draft, (RwPoint){ under.x, under.y + ROOM - 4 });
   return rw_paper_end (&draft);

@@ -97,7 +97,8 @@ draw_stations (RwDraft *draft)
                     (RwSpan){ RW_MEASURE_VERTICAL, { x, -thickness }, { x, 0 }, -4, 1, NULL });
     }
   draw_station (draft, heel, draft->design->neck_thickness_last);
-  rw_paper_words (draft, (RwPoint){ heel, STATION_OVER + 1.5 }, N_ ("heel starts"));
+  rw_paper_words (draft, (RwPoint){ heel, -draft->design->neck_thickness_last - STATION_UNDER - 4 },
+                  N_ ("heel starts"));
   rw_span_param (
       draft, RW_P_neck_thickness_last,
       (RwSpan){

@@ -88,7 +88,7 @@ rw_paper_degrees (const RwDraft *draft, double value)
 
 #define LINE_STEP 4.2
 #define NOTE_GAP 0.8
-#define NOTE_WIDTH 168.0 /* mm: within an upright A4 or Letter page */
+#define NOTE_WIDTH 160.0 /* mm: within an upright A4 or Letter page */
 
 void
 rw_paper_words (RwDraft *draft, RwPoint at, const char *words)

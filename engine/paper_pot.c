@@ -7,6 +7,9 @@ rw_paper_pot (const RwPaperJob *job)
 {
   RwDraft draft = rw_paper_begin (job, N_ ("Pot section"));
   double outer = draft.design->rim_outer_diameter / 2;
+  g_autofree char *thick = rw_paper_length (&draft, draft.design->hoop_thickness, 1);
+  g_autofree char *high = rw_paper_length (&draft, draft.design->hoop_height, 1);
+  g_autofree char *rod = rw_paper_length (&draft, draft.design->hooks_rod, 2);
   RwPoint notes;
 
   rw_draw_pot (&draft);
@@ -14,6 +17,7 @@ rw_paper_pot (const RwPaperJob *job)
   rw_paper_side (&draft, (RwPoint){ outer - 46, -draft.design->rim_height / 2 }, G_PI_2, N_ ("inside"));
   notes = rw_paper_under (&draft);
   notes.x -= 40;
+  rw_paper_print (&draft, &notes, N_ ("Hoop %s thick, %s high; hook rod %s."), thick, high, rod);
   rw_paper_line (&draft, &notes,
                  N_ ("Hook as tightened. Measure a head, the hoop and one finished hook and shoe before the "
                      "holes are drilled."));

@@ -153,6 +153,14 @@ draw_rod_hole (const Strip *strip, RwPoint at, double half, int number)
                  number);
 }
 
+/* The row of the upper hole across the pot, or of the stick. */
+static RwSlot
+first_across (const RwDraft *draft)
+{
+  return draft->design->joint_kind == RW_JOINT_STICK ? RW_JOINT_STICK_ON_RIM
+                                                     : (RwSlot)(RW_JOINT_HOLE_ON_RIM + 1);
+}
+
 static void
 draw_rod_holes (const Strip *strip)
 {
@@ -163,7 +171,7 @@ draw_rod_holes (const Strip *strip)
 
   for (int k = 1; k <= across.count; k++)
     {
-      RwSlot slot = stick ? RW_JOINT_STICK_ON_RIM : (RwSlot)(RW_JOINT_HOLE_ON_RIM + k);
+      RwSlot slot = (RwSlot)(first_across (draft) + k - 1);
 
       rw_draft_set (draft, RW_LAYER_JOINT, RW_SUBJECT_SLOT (slot));
       for (guint i = 0; i < G_N_ELEMENTS (ends); i++)
@@ -245,6 +253,24 @@ draw_marks (const Strip *strip)
 }
 
 static void
+write_depths (const Strip *strip, RwPoint *at)
+{
+  RwDraft *draft = strip->draft;
+  g_autofree char *shoes = rw_paper_length (draft, value (strip, RW_SHOES_HOLE_BELOW_EDGE), 1);
+  g_autofree char *across = rw_paper_length (draft, value (strip, first_across (draft)), 1);
+  g_autofree char *second = rw_paper_length (draft, value (strip, (RwSlot)(RW_JOINT_HOLE_ON_RIM + 2)), 1);
+
+  if (draft->design->joint_kind == RW_JOINT_STICK)
+    rw_paper_print (draft, at, N_ ("Below the wood's top edge: shoe holes %s, stick's axis %s."), shoes,
+                    across);
+  else if (draft->design->joint_rod_count < 1.5)
+    rw_paper_print (draft, at, N_ ("Below the wood's top edge: shoe holes %s, rod hole %s."), shoes, across);
+  else
+    rw_paper_print (draft, at, N_ ("Below the wood's top edge: shoe holes %s, rod holes %s and %s."), shoes,
+                    across, second);
+}
+
+static void
 write_notes (const Strip *strip)
 {
   RwDraft *draft = strip->draft;
@@ -256,6 +282,7 @@ write_notes (const Strip *strip)
                   N_ ("Seen from outside, head side up. Cut out, wrap round the turned and sanded rim, and "
                       "let the ends meet on the neck's centre line. Length %s."),
                   length);
+  write_depths (strip, &at);
   rw_paper_line (draft, &at,
                  N_ ("If the ends gap or lap, share the difference out evenly, or enter what a tape round "
                      "the rim says and print again."));

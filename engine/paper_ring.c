@@ -3,10 +3,13 @@
 /* The whole ring of one course, to put the segments down on while they are glued: joints and the circles to
  * turn to.  Pot frame; a left-handed build is mirrored, so that its turned courses are too. */
 
+/* In the middle of the upper half, where a page is likely to show them whole. */
+#define NOTES_AT ((RwPoint){ -78, 60 })
+
 static void
 write_notes (RwDraft *draft)
 {
-  RwPoint at = rw_paper_under (draft);
+  RwPoint at = NOTES_AT;
   g_autofree char *corner = rw_paper_length (draft, rw_draft_value (draft, RW_RIM_CORNER_DIAMETER), 1);
   g_autofree char *speed
       = rw_quantity_write (rw_draft_value (draft, RW_RIM_SPINDLE_LIMIT), "1/min", RW_UNITS_MM, 0, '.');

@@ -148,7 +148,7 @@ draw_gauge (RwDraft *draft, int fret, RwPoint at)
   rw_sheet_move (draft->sheet, first, at.x, at.y);
 }
 
-#define BESIDE 62.0
+#define BESIDE 46.0
 #define BELOW 70.0
 
 RwSheet *

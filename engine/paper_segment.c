@@ -4,8 +4,6 @@
 
 /* One segment, stave or stack of plies, and what the saw and the gluing need to be told. */
 
-#define BETWEEN 40.0
-
 static void
 segment_counts (RwDraft *draft, RwPoint *at)
 {
@@ -75,15 +73,12 @@ static void
 draw_segments (RwDraft *draft, RwPoint *notes)
 {
   double width = draft->design->rim_strip_width, outer = rw_draft_value (draft, RW_RIM_SEGMENT_OUTER_EDGE);
-  RwPoint strip;
 
   width = width > 0 ? width : rw_draft_value (draft, RW_RIM_SEGMENT_MIN_WIDTH);
-  strip = (RwPoint){ 0, -width - 46 - rw_draft_value (draft, RW_RIM_COURSE_ROUGH + 1) - BETWEEN };
   rw_draw_segment (draft, (RwPoint){ 0, 0 });
   rw_paper_grain (draft, (RwPoint){ outer * 0.3, -width * 0.6 }, (RwPoint){ outer * 0.7, -width * 0.6 });
   rw_paper_side (draft, (RwPoint){ outer / 2, 22 }, 0, N_ ("outside of the rim"));
-  rw_draw_strip (draft, strip);
-  *notes = (RwPoint){ 0, strip.y - width - 26 };
+  *notes = rw_paper_under (draft);
   segment_counts (draft, notes);
   segment_saw (draft, notes);
   closing (draft, notes);
@@ -92,16 +87,16 @@ draw_segments (RwDraft *draft, RwPoint *notes)
 static void
 draw_staves (RwDraft *draft, RwPoint *notes)
 {
-  double thick = draft->design->rim_strip_width, outer = rw_draft_value (draft, RW_RIM_SEGMENT_OUTER_EDGE);
-  double length = rw_draft_value (draft, RW_RIM_STAVE_LENGTH);
+  double outer = rw_draft_value (draft, RW_RIM_SEGMENT_OUTER_EDGE);
+  double length = rw_draft_value (draft, RW_RIM_STAVE_LENGTH), foot;
   g_autofree char *mitre = rw_paper_degrees (draft, rw_draft_value (draft, RW_RIM_SEGMENT_MITRE));
 
-  thick = thick > 0 ? thick : rw_draft_value (draft, RW_RIM_SEGMENT_MIN_WIDTH);
   rw_draw_segment (draft, (RwPoint){ 0, 0 });
+  *notes = rw_paper_under (draft);
+  foot = rw_sheet_extent (draft->sheet).y0;
   rw_paper_side (draft, (RwPoint){ outer / 2, 22 }, 0, N_ ("outside of the rim"));
-  rw_paper_grain (draft, (RwPoint){ outer / 2, -thick - 46 - length * 0.8 },
-                  (RwPoint){ outer / 2, -thick - 46 - length * 0.2 });
-  *notes = (RwPoint){ 0, -thick - 46 - length - 16 };
+  rw_paper_grain (draft, (RwPoint){ outer / 2, foot + length * 0.2 },
+                  (RwPoint){ outer / 2, foot + length * 0.8 });
   rw_paper_print (draft, notes, N_ ("%d staves, bevelled %s on each long edge."),
                   (int)draft->design->rim_segments, mitre);
   closing (draft, notes);
