@@ -107,11 +107,13 @@ run_papers (const RwOptions *options, GError **error)
     .png = options->png,
     .style = RW_STYLE_FILE,
     .date = date,
+    .bar_short_mm = options->bar_short,
+    .bar_long_mm = options->bar_long,
   };
 
   if (!rw_options_paper (options, &papers.paper, error)
       || !rw_options_units (options, &papers.style.units, error)
-      || !rw_options_check_only (options, error))
+      || !rw_options_check_only (options, error) || !rw_options_check_bars (options, error))
     return STATUS_FAILED;
   project = rw_options_project (options, error);
   if (project == NULL || !write_papers (project, &papers, options->into, error))

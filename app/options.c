@@ -64,6 +64,10 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
     { RW_TAKES_PAPERS, "only", words, &options->only, "NAME", "Write this sheet and no others", 0 },
     { RW_TAKES_PAPERS, "svg", flag, &options->svg, NULL, "Write each sheet as SVG too", 0 },
     { RW_TAKES_PAPERS, "png", flag, &options->png, NULL, "Write each sheet as PNG too", 0 },
+    { RW_TAKES_PAPERS, "bar-short", G_OPTION_ARG_DOUBLE, &options->bar_short, "MM",
+      "What your printer makes of 100 mm along the paper's short edge", 0 },
+    { RW_TAKES_PAPERS, "bar-long", G_OPTION_ARG_DOUBLE, &options->bar_long, "MM",
+      "The same along its long edge", 0 },
     { 0, "help", flag, &options->help, NULL, "Show this help", 'h' },
     { 0, G_OPTION_REMAINING, words, &options->words, NULL, NULL, 0 },
   };
@@ -315,6 +319,21 @@ rw_options_paper (const RwOptions *options, const RwPaper **paper, GError **erro
   for (int i = 0; i < rw_papers_count; i++)
     g_ptr_array_add (names, (char *) rw_papers[i].id);
   return rw_options_fail_unknown (error, "There is no paper %s", options->paper, names);
+}
+
+gboolean
+rw_options_check_bars (const RwOptions *options, GError **error)
+{
+  const double bars[] = { options->bar_short, options->bar_long };
+
+  for (guint i = 0; i < G_N_ELEMENTS (bars); i++)
+    if (bars[i] != 0 && !(bars[i] >= RW_BAR_MIN && bars[i] <= RW_BAR_MAX))
+      {
+        g_set_error (error, RW_OPTIONS_ERROR, 0, "A bar of 100 mm measures %g to %g mm, not %g", RW_BAR_MIN,
+                     RW_BAR_MAX, bars[i]);
+        return FALSE;
+      }
+  return TRUE;
 }
 
 gboolean

@@ -10,7 +10,7 @@ typedef enum
   RW_TAKES_BUILD = 1 << 0, /* a file, --set, --measured */
   RW_TAKES_FORMAT = 1 << 1,
   RW_TAKES_UNITS = 1 << 2,
-  RW_TAKES_PAPERS = 1 << 3, /* --into, --paper, --only, --svg, --png */
+  RW_TAKES_PAPERS = 1 << 3, /* --into, --paper, --only, --svg, --png, --bar-short, --bar-long */
   RW_TAKES_NAME = 1 << 4,   /* one word */
 } RwTakes;
 
@@ -20,6 +20,7 @@ typedef struct
   char   **settings, **measured, **only, **words; /* NULL: none */
   char    *format, *units, *paper, *into;
   gboolean svg, png;
+  double   bar_short, bar_long; /* mm; 0: not given */
 } RwOptions;
 
 #define RW_OPTIONS_ERROR (rw_options_error_quark ())
@@ -45,6 +46,8 @@ gboolean rw_options_units  (const RwOptions *options, RwUnits *units, GError **e
 gboolean rw_options_paper  (const RwOptions *options, const RwPaper **paper, GError **error);
 /* Whether every --only names a sheet that there is. */
 gboolean rw_options_check_only (const RwOptions *options, GError **error);
+/* Whether --bar-short and --bar-long are measures that a bar of 100 mm can have. */
+gboolean rw_options_check_bars (const RwOptions *options, GError **error);
 
 /* Says that there is no such thing, in words like "There is no parameter %s", and what comes closest; always
  * FALSE. */

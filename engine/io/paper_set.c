@@ -6,8 +6,6 @@
 
 #include <glib/gi18n-lib.h>
 
-#define MARGIN 10.0
-#define OVERLAP 12.0
 #define LIST_PADDING 5.0 /* between the frame and a list */
 #define PIECE_WIDTH_MIN 190.0 /* so that the title strip of a narrow piece can be read */
 
@@ -312,6 +310,13 @@ add_sheets (Maker *maker)
       }
 }
 
+void
+rw_paper_set_correct (RwPaperSet *set, double bar_short_mm, double bar_long_mm)
+{
+  set->stretch_short = bar_short_mm > 0 ? 100 / bar_short_mm : 1;
+  set->stretch_long = bar_long_mm > 0 ? 100 / bar_long_mm : 1;
+}
+
 static RwPaperSet *
 empty_set (const RwPapersOptions *options)
 {
@@ -321,8 +326,7 @@ empty_set (const RwPapersOptions *options)
   set->pieces = g_ptr_array_new_with_free_func (page_free);
   set->sheets = g_ptr_array_new_with_free_func ((GDestroyNotify) rw_sheet_free);
   set->layouts = g_ptr_array_new_with_free_func ((GDestroyNotify) rw_layout_free);
-  set->stretch_x = options->printed_width_mm > 0 ? 100 / options->printed_width_mm : 1;
-  set->stretch_y = options->printed_height_mm > 0 ? 100 / options->printed_height_mm : 1;
+  rw_paper_set_correct (set, options->bar_short_mm, options->bar_long_mm);
   return set;
 }
 
@@ -337,8 +341,8 @@ rw_paper_set_new (const RwProject *project, const RwPapersOptions *options, GErr
   g_autofree RwMeasured *measured = g_new (RwMeasured, 1);
   Maker maker = { .set = set,
                   .options = options,
-                  .margin = options->margin_mm > 0 ? options->margin_mm : MARGIN,
-                  .overlap = options->overlap_mm > 0 ? options->overlap_mm : OVERLAP };
+                  .margin = options->margin_mm > 0 ? options->margin_mm : RW_PAPER_MARGIN,
+                  .overlap = options->overlap_mm > 0 ? options->overlap_mm : RW_PAPER_OVERLAP };
 
   rw_measured_init (measured);
   rw_ledger_fill (project->ledger, measured);
@@ -376,10 +380,12 @@ void
 rw_paper_set_paint (const RwPaperSet *set, const RwPaperPage *page, cairo_t *cr)
 {
   const RwBox *clip = &page->clip;
+  gboolean upright = page->width <= page->height; /* pages that lie across are turned by the printer */
 
   cairo_save (cr);
   cairo_translate (cr, page->width / 2, page->height / 2);
-  cairo_scale (cr, set->stretch_x, set->stretch_y);
+  cairo_scale (cr, upright ? set->stretch_short : set->stretch_long,
+               upright ? set->stretch_long : set->stretch_short);
   cairo_translate (cr, -page->width / 2, -page->height / 2);
   for (guint i = 0; i < G_N_ELEMENTS (page->parts); i++)
     {

@@ -6,6 +6,18 @@
 #include "paper.h"
 #include "paper_size.h"
 
+/* What a printer can make of 100 mm and yet be fit for templates, mm. */
+#define RW_BAR_MIN 90.0
+#define RW_BAR_MAX 110.0
+
+/* Usual, least and most, mm. */
+#define RW_PAPER_MARGIN 10.0
+#define RW_PAPER_MARGIN_MIN 3.0
+#define RW_PAPER_MARGIN_MAX 25.0
+#define RW_PAPER_OVERLAP 12.0
+#define RW_PAPER_OVERLAP_MIN 8.0
+#define RW_PAPER_OVERLAP_MAX 30.0
+
 typedef struct
 {
   const RwPaper *paper;
@@ -13,11 +25,11 @@ typedef struct
   gboolean       svg, png;   /* files besides the PDF */
   RwStyle        style;
   const char    *date;       /* ISO 8601, as shown on each page and kept in the PDF */
-  double         margin_mm;  /* 0: 10 */
-  double         overlap_mm; /* of the pages of one sheet; 0: 12 */
-  /* What the printer makes of 100 mm along the page's width and height; 0: 100.  Pages are drawn larger or
-   * smaller by as much, about their middle. */
-  double printed_width_mm, printed_height_mm;
+  double         margin_mm;  /* 0: RW_PAPER_MARGIN */
+  double         overlap_mm; /* of the pages of one sheet; 0: RW_PAPER_OVERLAP */
+  /* What the printer makes of 100 mm along the short and the long edge of the paper; 0: 100.  Pages are drawn
+   * larger or smaller by as much, about their middle. */
+  double bar_short_mm, bar_long_mm;
 } RwPapersOptions;
 
 typedef struct
@@ -35,7 +47,7 @@ typedef struct
 {
   GPtrArray *pages;  /* of RwPaperPage, in order */
   GPtrArray *pieces; /* of RwPaperPage: sheets in full size in one piece, however large */
-  double     stretch_x, stretch_y; /* the printer's correction */
+  double     stretch_short, stretch_long; /* the printer's correction, along the edges of the paper */
 
   /* What the pages are made of. */
   GPtrArray *sheets, *layouts;
@@ -46,6 +58,9 @@ typedef struct
 RwPaperSet *rw_paper_set_new  (const RwProject *project, const RwPapersOptions *options, GError **error);
 void        rw_paper_set_free (RwPaperSet *set);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwPaperSet, rw_paper_set_free)
+
+/* Another correction for the same pages; 0: 100. */
+void rw_paper_set_correct (RwPaperSet *set, double bar_short_mm, double bar_long_mm);
 
 /* Paints a page for the printer.  cr's unit is a millimetre, y down, its origin the page's upper left
  * corner. */

@@ -10,28 +10,18 @@
 #include <glib/gstdio.h>
 
 static gboolean
-save (const char *folder, const char *name, GBytes *bytes, GPtrArray *files, GError **error)
+save (const char *path, GBytes *bytes, GError **error)
 {
-  g_autofree char *path = g_build_filename (folder, name, NULL);
   gsize length;
   const char *data = g_bytes_get_data (bytes, &length);
 
-  if (!rw_save_bytes (path, data, length, error))
-    return FALSE;
-  if (files != NULL)
-    g_ptr_array_add (files, g_steal_pointer (&path));
-  return TRUE;
+  return rw_save_bytes (path, data, length, error);
 }
 
-static gboolean
-write_document (const RwProject       *project,
-                const RwPaperSet      *set,
-                const RwPapersOptions *options,
-                const char            *folder,
-                GPtrArray             *files,
-                GError               **error)
+gboolean
+rw_papers_write_pdf (const RwPaperSet *set, const char *title, const char *date, const char *path, GError **error)
 {
-  g_autoptr (RwPdf) pdf = rw_pdf_new (rw_paper_set_title (project), options->date);
+  g_autoptr (RwPdf) pdf = rw_pdf_new (title, date);
   g_autoptr (GBytes) bytes = NULL;
 
   for (guint i = 0; i < set->pages->len; i++)
@@ -42,7 +32,42 @@ write_document (const RwProject       *project,
       rw_paper_set_paint (set, page, cr);
     }
   bytes = rw_pdf_finish (pdf, error);
-  return bytes != NULL && save (folder, "papers.pdf", bytes, files, error);
+  return bytes != NULL && save (path, bytes, error);
+}
+
+/* Takes the path over. */
+static void
+list (GPtrArray *files, char **path)
+{
+  if (files != NULL)
+    g_ptr_array_add (files, g_steal_pointer (path));
+}
+
+static gboolean
+write_document (const RwProject       *project,
+                const RwPaperSet      *set,
+                const RwPapersOptions *options,
+                const char            *folder,
+                GPtrArray             *files,
+                GError               **error)
+{
+  g_autofree char *path = g_build_filename (folder, "papers.pdf", NULL);
+
+  if (!rw_papers_write_pdf (set, rw_paper_set_title (project), options->date, path, error))
+    return FALSE;
+  list (files, &path);
+  return TRUE;
+}
+
+static gboolean
+save_picture (const char *folder, const char *name, GBytes *bytes, GPtrArray *files, GError **error)
+{
+  g_autofree char *path = g_build_filename (folder, name, NULL);
+
+  if (!save (path, bytes, error))
+    return FALSE;
+  list (files, &path);
+  return TRUE;
 }
 
 static gboolean
@@ -61,7 +86,7 @@ write_picture (const RwPaperPage     *page,
       char *text = rw_svg_write (&picture, &rw_palette_print);
       g_autoptr (GBytes) bytes = g_bytes_new_take (text, strlen (text));
 
-      if (!save (folder, name, bytes, files, error))
+      if (!save_picture (folder, name, bytes, files, error))
         return FALSE;
     }
   if (options->png)
@@ -69,7 +94,7 @@ write_picture (const RwPaperPage     *page,
       g_autofree char *name = g_strconcat (stem, ".png", NULL);
       g_autoptr (GBytes) bytes = rw_png_write (&picture, &rw_palette_print, RW_PAPERS_DPI, error);
 
-      if (bytes == NULL || !save (folder, name, bytes, files, error))
+      if (bytes == NULL || !save_picture (folder, name, bytes, files, error))
         return FALSE;
     }
   return TRUE;

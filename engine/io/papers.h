@@ -18,3 +18,10 @@ gboolean rw_papers_write (const RwProject       *project,
                           const char            *folder,
                           GPtrArray             *files,
                           GError               **error);
+
+/* All pages of a set bound into one PDF at a path; date as in the options that the set was made with. */
+gboolean rw_papers_write_pdf (const RwPaperSet *set,
+                              const char       *title,
+                              const char       *date,
+                              const char       *path,
+                              GError          **error);

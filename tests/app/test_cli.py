@@ -317,6 +317,7 @@ class Refusals(unittest.TestCase):
         self.assert_refused(["papers"], "--into")
         self.assert_refused(["papers", "--into", "/nowhere/at/all", "--paper", "a44"], "a4")
         self.assert_refused(["papers", "--into", "/nowhere/at/all", "--only", "generla"], "general")
+        self.assert_refused(["papers", "--into", "/nowhere/at/all", "--bar-short", "3.9"], "3.9")
         self.assert_refused(["papers", "--into", "/proc/nowhere"], "nowhere")
 
     def test_files(self):
@@ -346,7 +347,8 @@ class Help(unittest.TestCase):
             string = text(command, "--help")
             self.assertIn("rimwright %s" % command, string)
             self.assertIn("--help", string)
-        for option in ("--into", "--paper", "--only", "--svg", "--png", "--set", "--measured"):
+        for option in ("--into", "--paper", "--only", "--svg", "--png", "--bar-short", "--bar-long",
+                       "--set", "--measured"):
             self.assertIn(option, text("papers", "--help"))
 
     def test_version(self):

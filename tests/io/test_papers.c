@@ -97,15 +97,15 @@ test_bars (Fixture *f, gconstpointer data)
   assert_line (reader, upright, 76, upright - 3.2, 76);
 }
 
-/* A printer that makes 99.5 of 100 mm across and 100.4 up is given as much more and less, about the middle
- * of the page (148.5, 105). */
+/* A printer that makes 99.5 of 100 mm along the paper and 100.4 across is given as much more and less, about
+ * the middle of the page (148.5, 105), which lies across. */
 static void
 test_corrected_bars (Fixture *f, gconstpointer data)
 {
   RwPapersOptions options = options_for ("a4");
 
-  options.printed_width_mm = 99.5;
-  options.printed_height_mm = 100.4;
+  options.bar_long_mm = 99.5;
+  options.bar_short_mm = 100.4;
   write_papers (f, &options);
 
   g_autoptr (GBytes) pdf = written (f, 0);
