@@ -244,6 +244,7 @@ on_press (RwCanvas *self, double x, double y, GtkGesture *gesture)
   gtk_widget_grab_focus (GTK_WIDGET (self));
   gtk_gesture_set_state (gesture, GTK_EVENT_SEQUENCE_CLAIMED);
   self->over = TRUE;
+  self->walk_over = FALSE;
   self->pointer = (RwPoint){ x, y };
   if (self->space_held)
     begin_pan (self);

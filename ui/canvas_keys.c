@@ -38,6 +38,7 @@ bring_into_sight (RwCanvas *self, const RwGrip *grip)
 static void
 walk_to (RwCanvas *self, const RwGrip *grip)
 {
+  self->walk_over = FALSE;
   rw_canvas_take_grip (self, grip, TRUE);
   if (grip == NULL)
     return;
@@ -54,8 +55,8 @@ rw_canvas_walk (GtkWidget *widget, GtkDirectionType direction)
 
   if (direction != GTK_DIR_TAB_FORWARD && direction != GTK_DIR_TAB_BACKWARD)
     return FALSE;
-  if (gtk_widget_has_focus (widget) && !self->grip_keyed)
-    return FALSE; /* the grips have been left by Escape, or were never walked */
+  if (gtk_widget_has_focus (widget) && self->walk_over)
+    return FALSE;
 
   grip = next_grip (self, gtk_widget_has_focus (widget) ? self->grip : NULL, way);
   walk_to (self, grip);
@@ -66,6 +67,7 @@ static void
 on_focus_leave (RwCanvas *self)
 {
   self->space_held = FALSE;
+  self->walk_over = FALSE;
   if (self->grip_keyed)
     rw_canvas_take_grip (self, NULL, FALSE);
 }
@@ -78,7 +80,10 @@ on_escape (RwCanvas *self)
   if (self->drag != NULL)
     rw_canvas_cancel_drag (self);
   else if (self->grip != NULL)
-    rw_canvas_take_grip (self, NULL, FALSE);
+    {
+      self->walk_over = self->grip_keyed;
+      rw_canvas_take_grip (self, NULL, FALSE);
+    }
   else
     {
       rw_document_select (self->document, RW_SUBJECT_NONE);

@@ -53,6 +53,7 @@ struct _RwCanvas
   /* Grips. */
   const RwGrip *grip;       /* under the pointer, held, or walked to; NULL */
   gboolean      grip_keyed; /* walked to: stays until left */
+  gboolean      walk_over;  /* left by Escape: Tab goes on to another widget */
   RwResult     *grip_start; /* what the change is counted from while keys move it */
   RwCanvasDrag *drag;
   double        bubble_width; /* does not shrink while it is up */
