@@ -1,7 +1,7 @@
 #include "paper.h"
 
 const RwPaperKind rw_paper_kinds[] = {
-  { "general", N_ ("General arrangement"), N_ ("seen from the head side, and from the bass side"),
+  { "general", N_ ("General arrangement"), N_ ("seen from the head side, and from the side"),
     RW_PAPER_FITTED, rw_paper_general },
   { "steps", N_ ("Steps"), "", RW_PAPER_LIST, rw_paper_steps },
   { "shopping", N_ ("Shopping list"), "", RW_PAPER_LIST, rw_paper_shopping },
