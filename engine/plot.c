@@ -10,13 +10,14 @@
 #define FIGURES_ROOM 11.0 /* left of the frame */
 #define WORDS_ROOM 5.0    /* under it */
 #define TICK 1.2
-#define TICKS_APART 8.0   /* up */
+#define TICKS_APART 6.0   /* up */
 #define FIGURES_APART 7.0 /* across */
 #define LABELS_APART 3.8
 #define LABEL_GAP 2.0
 #define MARK 0.9     /* half its size */
 #define MARKS_APART 5.0
 #define BAR_MOST 14.0
+#define BEYOND 0.05 /* of the data's range */
 #define CAPITAL 2.5  /* of small lettering */
 
 /* Five line types by five marks: twenty-five lines differ. */
@@ -64,16 +65,16 @@ figure (const RwPlot *plot, double value, double tick)
 }
 
 static void
-ticks_up (RwPlot *plot, double tick)
+ticks_up (RwPlot *plot)
 {
-  const RwBox *frame = &plot->frame;
-  int count = (int) lround ((plot->range.y1 - plot->range.y0) / tick);
+  const RwBox *frame = &plot->frame, *range = &plot->range;
+  double tick = rw_plot_tick (range->y1 - range->y0, fmax (1.5, (frame->y1 - frame->y0) / TICKS_APART));
 
-  for (int i = 0; i <= count; i++)
+  for (double i = ceil (range->y0 / tick - 1e-9); i * tick <= range->y1; i++)
     {
-      double value = plot->range.y0 + i * tick, y = up (plot, value);
-      gboolean is_zero = fabs (value) < tick / 2;
-      g_autofree char *text = figure (plot, is_zero ? 0 : value, tick);
+      double y = up (plot, i * tick);
+      gboolean is_zero = fabs (i) < 0.5;
+      g_autofree char *text = figure (plot, i * tick, tick);
 
       rw_sheet_line (plot->sheet, is_zero ? RW_PEN_EDGE : RW_PEN_GRAIN, frame->x0, y, frame->x1, y);
       rw_sheet_line (plot->sheet, RW_PEN_EDGE, frame->x0 - TICK, y, frame->x0, y);
@@ -97,23 +98,20 @@ ticks_across (RwPlot *plot)
     }
 }
 
-/* Whole ticks, and room for a plot where all is the same. */
-static double
-widen (RwPlot *plot)
+/* Room beyond the data, but for an end at 0, and for a plot where all is the same. */
+static void
+widen (RwBox *range)
 {
-  double pieces = fmax (2, (plot->frame.y1 - plot->frame.y0) / TICKS_APART);
-  RwBox *range = &plot->range;
-  double tick;
+  double span = range->y1 - range->y0;
 
-  if (!(range->y1 - range->y0 > 1e-9 * fmax (1, fabs (range->y1))))
+  if (!(span > 1e-9 * fmax (1, fabs (range->y1))))
     {
       range->y0 -= 1;
       range->y1 += 1;
+      return;
     }
-  tick = rw_plot_tick (range->y1 - range->y0, pieces);
-  range->y0 = floor (range->y0 / tick + 1e-9) * tick;
-  range->y1 = ceil (range->y1 / tick - 1e-9) * tick;
-  return tick;
+  range->y0 -= range->y0 < 0 || range->y0 > 0 ? BEYOND * span : 0;
+  range->y1 += range->y1 < 0 || range->y1 > 0 ? BEYOND * span : 0;
 }
 
 RwPlot
@@ -121,13 +119,12 @@ rw_plot_begin (RwSheet *sheet, const RwPlotJob *job)
 {
   const RwBox *place = &job->place;
   RwPlot plot = { .sheet = sheet, .range = job->range };
-  double tick;
 
   plot.frame = (RwBox){ place->x0 + FIGURES_ROOM, place->y0 + WORDS_ROOM, place->x1 - job->room,
                         place->y1 - TITLE_ROOM };
-  tick = widen (&plot);
+  widen (&plot.range);
   rw_sheet_set (sheet, RW_LAYER_AXES, RW_SUBJECT_NONE);
-  ticks_up (&plot, tick);
+  ticks_up (&plot);
   rw_sheet_line (sheet, RW_PEN_EDGE, plot.frame.x0, plot.frame.y0, plot.frame.x0, plot.frame.y1);
   rw_sheet_line (sheet, RW_PEN_EDGE, plot.frame.x0, plot.frame.y0, plot.frame.x1, plot.frame.y0);
   if (job->across != NULL)

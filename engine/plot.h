@@ -29,7 +29,7 @@ typedef struct
 typedef struct
 {
   RwBox       place;   /* of all of it, mm of the sheet */
-  RwBox       range;   /* of the data; the upward one is widened to whole ticks */
+  RwBox       range;   /* of the data; y0 and y1 get some room beyond */
   const char *title;
   const char *across;  /* what the ticks along the bottom count; NULL: no ticks there */
   double      room;    /* for the names at the right ends, mm */

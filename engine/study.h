@@ -30,7 +30,7 @@ typedef enum
 
 typedef struct
 {
-  char        *title; /* for the table */
+  char        *title; /* for the table, without the unit */
   char        *label; /* for the plot */
   const char  *unit;  /* as the tables of parameters name it */
   int          panel; /* plot that shows it, 0 or 1 */

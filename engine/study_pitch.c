@@ -8,8 +8,7 @@ add_string (RwStudyDraft *draft, int string, gboolean best)
 {
   const RwResult *result = draft->result;
   char *name = rw_study_string_name (draft, string);
-  const char *pattern = best ? draft->translate (N_("String %s, best bridge, cents"))
-                             : draft->translate (N_("String %s, bridge on its line, cents"));
+  const char *pattern = best ? draft->translate (N_("%s, best bridge")) : "%s";
   g_auto (GStrv) parts = g_strsplit (pattern, "%s", 2);
   double *values = rw_study_column (draft, (RwColumnKind){ "cent", best ? 1 : 0, RW_COLUMN_LINE },
                                     g_strjoinv (name, parts), name);

@@ -68,7 +68,7 @@ range_of (const Panel *panel)
       /* The figures over and under the bars. */
       double high = range.y1 - range.y0;
 
-      range.y0 -= range.y0 < 0 ? 0.12 * high : 0;
+      range.y0 -= range.y0 < 0 ? 0.2 * high : 0;
       range.y1 += 0.12 * high;
     }
   return range;

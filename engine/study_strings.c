@@ -17,14 +17,14 @@ void
 rw_study_strings (RwStudyDraft *draft)
 {
   const RwResult *result = draft->result;
-  const char *pull = draft->translate (N_("Pull, N"));
-  const char *stress = draft->translate (N_("Stress in the wire or core, MPa"));
-  const char *limit = draft->translate (N_("Strength of music wire, MPa"));
+  const char *pull = draft->translate (N_("Pull"));
+  const char *stress = draft->translate (N_("Stress in the wire or core"));
+  const char *limit = draft->translate (N_("Strength of music wire"));
 
   draft->study->row_title = g_strdup (draft->translate (N_("String")));
   for (int i = 1; i <= result->plan.strings; i++)
     rw_study_row (draft, rw_study_string_name (draft, i));
-  draft->study->panels[0] = g_strdup (pull);
+  draft->study->panels[0] = g_strdup (draft->translate (N_("Pull, N")));
   draft->study->panels[1] = g_strdup (draft->translate (N_("Stress, MPa; the line is where music wire breaks")));
 
   double *pulls = rw_study_column (draft, (RwColumnKind){ "N", 0, RW_COLUMN_BAR }, g_strdup (pull), NULL);
