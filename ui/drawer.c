@@ -5,6 +5,7 @@
 #include "access.h"
 #include "dimensions_pane.h"
 #include "findings_pane.h"
+#include "study_pane.h"
 
 struct _RwDrawer
 {
@@ -14,6 +15,7 @@ struct _RwDrawer
   RwDrawerPage      page;
   GtkWidget  *tabs[RW_PAGE_COUNT];
   GtkWidget  *panes[RW_PAGE_COUNT]; /* NULL until first shown */
+  GtkWidget  *tools_of[RW_PAGE_COUNT]; /* NULL for a page without any */
   GtkWidget  *tools;                /* holds the tools of the page shown */
   GtkWidget  *stack;
 };
@@ -23,13 +25,27 @@ G_DEFINE_FINAL_TYPE (RwDrawer, rw_drawer, GTK_TYPE_BOX)
 static void
 make_pane (RwDrawer *self, RwDrawerPage page)
 {
-  if (page == RW_PAGE_FINDINGS)
-    self->panes[page] = rw_findings_pane_new (self->document);
-  else
-    self->panes[page] = rw_dimensions_pane_new (self->document);
-  gtk_stack_add_child (GTK_STACK (self->stack), self->panes[page]);
-  if (page == RW_PAGE_DIMENSIONS)
-    gtk_box_append (GTK_BOX (self->tools), rw_dimensions_pane_tools (RW_DIMENSIONS_PANE (self->panes[page])));
+  GtkWidget *pane = NULL, *tools = NULL;
+
+  switch (page)
+    {
+    case RW_PAGE_DIMENSIONS:
+      pane = rw_dimensions_pane_new (self->document);
+      tools = rw_dimensions_pane_tools (RW_DIMENSIONS_PANE (pane));
+      break;
+    case RW_PAGE_STUDY:
+      pane = rw_study_pane_new (self->document);
+      tools = rw_study_pane_tools (RW_STUDY_PANE (pane));
+      break;
+    default:
+      pane = rw_findings_pane_new (self->document);
+      break;
+    }
+  self->panes[page] = pane;
+  self->tools_of[page] = tools;
+  gtk_stack_add_child (GTK_STACK (self->stack), pane);
+  if (tools != NULL)
+    gtk_box_append (GTK_BOX (self->tools), tools);
 }
 
 /* The page in front is made when the drawer comes into sight, not before. */
@@ -41,7 +57,10 @@ bring_to_front (RwDrawer *self)
   if (self->panes[self->page] == NULL)
     make_pane (self, self->page);
   gtk_stack_set_visible_child (GTK_STACK (self->stack), self->panes[self->page]);
-  gtk_widget_set_visible (self->tools, self->page == RW_PAGE_DIMENSIONS);
+  for (int page = 0; page < RW_PAGE_COUNT; page++)
+    if (self->tools_of[page] != NULL)
+      gtk_widget_set_visible (self->tools_of[page], page == (int) self->page);
+  gtk_widget_set_visible (self->tools, self->tools_of[self->page] != NULL);
 }
 
 static gboolean
@@ -98,6 +117,7 @@ build_bar (RwDrawer *self)
   gtk_widget_add_css_class (bar, "strip");
   add_tab (self, bar, RW_PAGE_FINDINGS, _("Findings"));
   add_tab (self, bar, RW_PAGE_DIMENSIONS, _("Dimensions"));
+  add_tab (self, bar, RW_PAGE_STUDY, _("Set-up"));
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[RW_PAGE_FINDINGS]), TRUE);
 
   self->tools = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);

@@ -1,4 +1,5 @@
-/* The drawer under the sheet: findings, dimensions.  Each page is made when it is first shown. */
+/* The drawer under the sheet: findings, dimensions, studies of the set-up.  Each page is made when it is
+ * first shown. */
 #pragma once
 
 #include <gtk/gtk.h>
@@ -9,6 +10,7 @@ typedef enum
 {
   RW_PAGE_FINDINGS,
   RW_PAGE_DIMENSIONS,
+  RW_PAGE_STUDY,
   RW_PAGE_COUNT,
 } RwDrawerPage;
 

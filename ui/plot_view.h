@@ -1,0 +1,13 @@
+/* Shows the plots of a study, drawn anew for whatever size it has. */
+#pragma once
+
+#include <gtk/gtk.h>
+
+#include "study.h"
+
+#define RW_TYPE_PLOT_VIEW (rw_plot_view_get_type ())
+G_DECLARE_FINAL_TYPE (RwPlotView, rw_plot_view, RW, PLOT_VIEW, GtkWidget)
+
+GtkWidget *rw_plot_view_new  (void);
+/* The study must stay until another is shown.  NULL: nothing. */
+void       rw_plot_view_show (RwPlotView *self, const RwStudy *study, RwStyle style);

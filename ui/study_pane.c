@@ -1,0 +1,205 @@
+#include "study_pane.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+
+#include "access.h"
+#include "plot_view.h"
+#include "study.h"
+#include "study_table.h"
+#include "words.h"
+
+struct _RwStudyPane
+{
+  GtkBox parent;
+
+  RwDocument *document;
+  RwStudyKind kind;
+  RwStudy    *study; /* shown now */
+  gboolean    stale; /* changed while out of sight */
+
+  GtkWidget *tools;
+  GtkWidget *pages; /* GtkStack: plot, table, or a message */
+  GtkWidget *plot;
+  GtkWidget *table;
+  GtkWidget *message;
+  gboolean   as_table;
+};
+
+G_DEFINE_FINAL_TYPE (RwStudyPane, rw_study_pane, GTK_TYPE_BOX)
+
+static const char *
+translate (const char *english)
+{
+  return _(english);
+}
+
+/* ---- what is heard of a plot ---- */
+
+/* "Pull, N: 43.6 to 64.3" for each of the plots. */
+static void
+append_range (RwStudyPane *self, int panel, GString *out)
+{
+  double low = INFINITY, high = -INFINITY;
+  const char *unit = "";
+  g_autofree char *least = NULL, *most = NULL;
+
+  for (guint i = 0; i < self->study->columns->len; i++)
+    {
+      const RwStudyColumn *column = &g_array_index (self->study->columns, RwStudyColumn, i);
+
+      if (column->panel == panel)
+        unit = column->unit;
+      for (guint row = 0; column->panel == panel && row < self->study->rows->len; row++)
+        if (isfinite (column->values[row]))
+          {
+            low = fmin (low, column->values[row]);
+            high = fmax (high, column->values[row]);
+          }
+    }
+  if (!(low <= high))
+    return;
+  least = rw_number_words (low, unit, rw_document_style (self->document));
+  most = rw_number_words (high, unit, rw_document_style (self->document));
+  g_string_append_printf (out, _("%s: from %s to %s. "), self->study->panels[panel], least, most);
+}
+
+static void
+describe (RwStudyPane *self)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+
+  for (int panel = 0; panel < 2 && self->study->panels[panel] != NULL; panel++)
+    append_range (self, panel, text);
+  rw_access_name (self->plot, _(rw_study_title (self->kind)));
+  rw_access_describe (self->plot, text->str);
+}
+
+/* ---- showing ---- */
+
+static void
+fill (RwStudyPane *self)
+{
+  RwStudy *before = self->study;
+  RwStyle style = rw_document_style (self->document);
+
+  self->stale = FALSE;
+  self->study = rw_study_new (self->kind, rw_document_now (self->document), translate);
+  rw_plot_view_show (RW_PLOT_VIEW (self->plot), self->study, style);
+  rw_study_table_show (RW_STUDY_TABLE (self->table), self->as_table ? self->study : NULL, style);
+  g_clear_pointer (&before, rw_study_free);
+  describe (self);
+  if (!rw_study_has_numbers (self->study))
+    gtk_stack_set_visible_child (GTK_STACK (self->pages), self->message);
+  else
+    gtk_stack_set_visible_child (GTK_STACK (self->pages), self->as_table ? self->table : self->plot);
+}
+
+static void
+on_changed (RwStudyPane *self)
+{
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
+    fill (self);
+  else
+    self->stale = TRUE;
+}
+
+static void
+on_map (RwStudyPane *self)
+{
+  if (self->stale)
+    fill (self);
+}
+
+static void
+on_kind (RwStudyPane *self, GParamSpec *spec, GtkDropDown *chooser)
+{
+  self->kind = (RwStudyKind) gtk_drop_down_get_selected (chooser);
+  on_changed (self);
+}
+
+static void
+on_table (RwStudyPane *self, GtkToggleButton *button)
+{
+  self->as_table = gtk_toggle_button_get_active (button);
+  on_changed (self);
+}
+
+/* ---- making and unmaking ---- */
+
+static void
+build_tools (RwStudyPane *self)
+{
+  const char *titles[RW_STUDY_COUNT + 1] = { NULL };
+  GtkWidget *chooser, *as_table = gtk_toggle_button_new_with_label (_("Table"));
+
+  for (int kind = 0; kind < RW_STUDY_COUNT; kind++)
+    titles[kind] = _(rw_study_title ((RwStudyKind) kind));
+  chooser = gtk_drop_down_new_from_strings (titles);
+  rw_access_name (chooser, _("Study"));
+  g_signal_connect_object (chooser, "notify::selected", G_CALLBACK (on_kind), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (as_table, "toggled", G_CALLBACK (on_table), self, G_CONNECT_SWAPPED);
+  rw_access_describe (as_table, _("Shows the numbers instead of the plot"));
+
+  self->tools = g_object_ref_sink (gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8));
+  gtk_box_append (GTK_BOX (self->tools), chooser);
+  gtk_box_append (GTK_BOX (self->tools), as_table);
+}
+
+static void
+rw_study_pane_dispose (GObject *object)
+{
+  RwStudyPane *self = RW_STUDY_PANE (object);
+
+  g_clear_object (&self->tools);
+  g_clear_object (&self->document);
+  G_OBJECT_CLASS (rw_study_pane_parent_class)->dispose (object);
+}
+
+static void
+rw_study_pane_finalize (GObject *object)
+{
+  g_clear_pointer (&RW_STUDY_PANE (object)->study, rw_study_free);
+  G_OBJECT_CLASS (rw_study_pane_parent_class)->finalize (object);
+}
+
+static void
+rw_study_pane_class_init (RwStudyPaneClass *klass)
+{
+  G_OBJECT_CLASS (klass)->dispose = rw_study_pane_dispose;
+  G_OBJECT_CLASS (klass)->finalize = rw_study_pane_finalize;
+}
+
+static void
+rw_study_pane_init (RwStudyPane *self)
+{
+  self->stale = TRUE;
+  self->plot = rw_plot_view_new ();
+  self->table = rw_study_table_new ();
+  self->message = gtk_label_new (_("This can't be worked out for the build as it is. The findings say why."));
+  gtk_widget_add_css_class (self->message, "dim-label");
+
+  self->pages = gtk_stack_new ();
+  gtk_stack_add_child (GTK_STACK (self->pages), self->plot);
+  gtk_stack_add_child (GTK_STACK (self->pages), self->table);
+  gtk_stack_add_child (GTK_STACK (self->pages), self->message);
+  gtk_box_append (GTK_BOX (self), self->pages);
+  build_tools (self);
+  g_signal_connect (self, "map", G_CALLBACK (on_map), NULL);
+}
+
+GtkWidget *
+rw_study_pane_new (RwDocument *document)
+{
+  RwStudyPane *self = g_object_new (RW_TYPE_STUDY_PANE, NULL);
+
+  self->document = g_object_ref (document);
+  g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
+  return GTK_WIDGET (self);
+}
+
+GtkWidget *
+rw_study_pane_tools (RwStudyPane *self)
+{
+  return self->tools;
+}
