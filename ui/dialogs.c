@@ -92,6 +92,20 @@ rw_dialog_save (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpoi
 }
 
 void
+rw_dialog_save_pdf (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data)
+{
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
+      _("Save the papers"), parent, GTK_FILE_CHOOSER_ACTION_SAVE, _("_Save"), _("_Cancel"));
+  g_autoptr (GtkFileFilter) pdf = gtk_file_filter_new ();
+
+  gtk_file_filter_set_name (pdf, _("PDF documents"));
+  gtk_file_filter_add_pattern (pdf, "*.pdf");
+  gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (dialog), pdf);
+  gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (dialog), suggestion);
+  show_chooser (dialog, done, user_data);
+}
+
+void
 rw_dialog_folder (GtkWindow *parent, const char *title, RwPathFunc done, gpointer user_data)
 {
   show_chooser (gtk_file_chooser_native_new (title, parent, GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER,

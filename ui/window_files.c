@@ -4,7 +4,7 @@
 #include <glib/gi18n.h>
 
 #include "dialogs.h"
-#include "papers.h"
+#include "papers_window.h"
 
 #define SUFFIX ".rimwright"
 #define RECENT_COUNT 10
@@ -203,43 +203,15 @@ rw_window_fill_recent (RwWindow *self)
 
 /* ---- papers ---- */
 
-static const RwPaper *
-usual_paper (void)
-{
-  gboolean letter = g_str_equal (gtk_paper_size_get_default (), GTK_PAPER_NAME_LETTER);
-
-  return rw_paper_find (letter ? "letter" : "a4");
-}
-
-static void
-on_papers_folder (const char *folder, gpointer user_data)
-{
-  RwWindow *self = user_data;
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *date = g_date_time_format (now, "%Y-%m-%d");
-  g_autoptr (GPtrArray) files = g_ptr_array_new_with_free_func (g_free);
-  RwPapersOptions options
-      = { .paper = usual_paper (), .style = rw_document_style (self->document), .date = date };
-  g_autofree char *said = NULL;
-  g_autoptr (GError) error = NULL;
-
-  if (folder == NULL)
-    return;
-  if (!rw_papers_write (rw_document_project (self->document), &options, folder, files, &error))
-    {
-      rw_dialog_error (GTK_WINDOW (self), _("The papers can’t be written"), error->message);
-      return;
-    }
-  said = g_strdup_printf (ngettext ("%d file written into %s", "%d files written into %s", files->len),
-                          (int) files->len, folder);
-  rw_foot_say (RW_FOOT (self->foot), said);
-}
-
 static void
 papers (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 {
-  settle_typing (RW_WINDOW (user_data));
-  rw_dialog_folder (GTK_WINDOW (user_data), _("Folder for the papers"), on_papers_folder, user_data);
+  RwWindow *self = user_data;
+
+  settle_typing (self);
+  if (self->papers == NULL)
+    g_set_weak_pointer (&self->papers, rw_papers_window_new (GTK_WINDOW (self), self->document));
+  gtk_window_present (GTK_WINDOW (self->papers));
 }
 
 void

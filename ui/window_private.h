@@ -24,6 +24,7 @@ struct _RwWindow
   GtkWidget *drawer;
   GtkWidget *foot;
   GMenu     *recent;      /* once the menu has been opened */
+  GtkWidget *papers;      /* the window of the papers while it is open */
 
   char        *wanted;  /* the recent file asked for */
   RwWindowFunc go_on;   /* after a question about unsaved work */

@@ -19,7 +19,11 @@ save (const char *path, GBytes *bytes, GError **error)
 }
 
 gboolean
-rw_papers_write_pdf (const RwPaperSet *set, const char *title, const char *date, const char *path, GError **error)
+rw_papers_write_pdf (const RwPaperSet *set,
+                     const char       *title,
+                     const char       *date,
+                     const char       *path,
+                     GError          **error)
 {
   g_autoptr (RwPdf) pdf = rw_pdf_new (title, date);
   g_autoptr (GBytes) bytes = NULL;
