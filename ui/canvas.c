@@ -142,11 +142,14 @@ rw_canvas_panned (RwCanvas *self)
   rw_canvas_pointed (self);
 }
 
+/* While a grip is held its bubble says all there is to say; labels elsewhere would have the whole window
+ * laid out anew in every frame. */
 void
 rw_canvas_pointed (RwCanvas *self)
 {
   gtk_widget_queue_draw (GTK_WIDGET (self));
-  g_signal_emit (self, signals[MOVED], 0);
+  if (self->drag == NULL)
+    g_signal_emit (self, signals[MOVED], 0);
 }
 
 /* Dimensions and lettering round the drawing keep their size whatever the zoom: what is left is for the
@@ -312,7 +315,7 @@ on_changed (RwCanvas *self, RwChange what)
   rw_canvas_stir (self);
   if ((what & RW_CHANGE_PROJECT) && self->fitted)
     fit_now (self);
-  if (self->grip != NULL)
+  if (self->grip != NULL && self->drag == NULL)
     rw_canvas_tell (self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }

@@ -119,7 +119,8 @@ rw_canvas_end_drag (RwCanvas *self)
   rw_document_end_drag (self->document);
   rw_canvas_drop_ghost (self);
   rw_canvas_stir (self);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
+  rw_canvas_tell (self);
+  rw_canvas_pointed (self);
 }
 
 void
@@ -129,7 +130,8 @@ rw_canvas_cancel_drag (RwCanvas *self)
   rw_document_cancel_drag (self->document);
   rw_canvas_drop_ghost (self);
   rw_canvas_stir (self);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
+  rw_canvas_tell (self);
+  rw_canvas_pointed (self);
 }
 
 /* ---- with the keys ---- */

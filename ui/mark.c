@@ -105,7 +105,10 @@ rw_mark_show (RwMark *self, const RwFinding *finding, RwStyle style)
   gtk_widget_set_visible (GTK_WIDGET (self), finding != NULL);
   if (finding == NULL)
     return;
-  rw_mark_set (self, finding->severity);
+  if (self->severity != finding->severity)
+    rw_mark_set (self, finding->severity);
   text = rw_finding_text (finding, style);
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self), text);
+  /* Setting a tooltip asks the display where the pointer is, which takes long. */
+  if (g_strcmp0 (text, gtk_widget_get_tooltip_text (GTK_WIDGET (self))) != 0)
+    gtk_widget_set_tooltip_text (GTK_WIDGET (self), text);
 }
