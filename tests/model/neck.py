@@ -4,6 +4,8 @@ The curvature is represented by one interpolating polynomial in each smooth stre
 exactly from there.
 """
 
+import bisect
+
 import numpy as np
 from numpy.polynomial.chebyshev import Chebyshev
 from scipy.integrate import quad
@@ -18,7 +20,7 @@ class Stretches:
     """v(x) = integral from x to the end of (u - x) k(u) du, for a k that is smooth between the breaks."""
 
     def __init__(self, curvature, breaks):
-        self.breaks, self.pieces = np.asarray(breaks), []
+        self.breaks, self.pieces = breaks, []
         slope_end = value_end = 0.0
         for a, b in reversed(list(zip(breaks[:-1], breaks[1:]))):
             bend = Chebyshev.interpolate(lambda x, m=(a + b) / 2: curvature(x, m), DEGREE, domain=[a, b])
@@ -32,8 +34,13 @@ class Stretches:
     def __call__(self, x):
         if x >= self.breaks[-1]:
             return 0.0
-        place = int(np.searchsorted(self.breaks, x, side="right")) - 1
+        place = bisect.bisect_right(self.breaks, x) - 1
         return float(self.pieces[max(place, 0)](x))
+
+    def along(self, places):
+        """The values at many places in rising order, the last of them the end."""
+        which = np.searchsorted(self.breaks[1:-1], places, side="right")
+        return np.concatenate([piece(places[which == k]) for k, piece in enumerate(self.pieces)])
 
 
 class Neck:
@@ -114,8 +121,9 @@ class Neck:
 
     def _set_rod(self):
         self.grid = np.linspace(0.0, self.heel, 201)
-        self.grid_strings = np.array([self._gap(self.by_strings, x) for x in self.grid])
-        self.grid_rod = np.array([self._gap(self.by_rod, x) for x in self.grid])
+        self.grid_strings, self.grid_rod = (
+            bend(0.0) * (1.0 - self.grid / self.heel) - bend.along(self.grid)
+            for bend in (self.by_strings, self.by_rod))
         self.relief_free = self._relief(0.0)[0]
         self.rod_moment = self.build.fact("neck.rod_moment", self._least_moment())
 
@@ -142,21 +150,21 @@ class Neck:
         reach = p["neck.rod_width"] / 2
 
         def wood(x):
-            d = self.thickness(x) - self.board
-            return min(d * max(0.0, 1.0 - (reach / w) ** e) ** (1.0 / e) if w > reach else 0.0
-                       for w in self.plan.halves(x, self.side)) - p["neck.rod_depth"]
+            narrow = np.minimum(*self.plan.halves(x, self.side))
+            share = np.clip(1.0 - (reach / narrow) ** e, 0.0, None) ** (1.0 / e)
+            return (self.thickness(x) - self.board) * share - p["neck.rod_depth"]
 
         return least(wood, *self.channel)
 
     def widest_half(self):
-        return -least(lambda x: -max(self.plan.halves(x, self.side)), 0.0, self.nut_to_rim)
+        return -least(lambda x: -np.maximum(*self.plan.halves(x, self.side)), 0.0, self.nut_to_rim)
 
 
 def least(function, low, high):
-    """The least value over an interval: a close row of places, then the valley between neighbours."""
-    places = np.linspace(low, high, 1501)
-    values = [function(x) for x in places]
-    index = int(np.argmin(values))
-    a, b = places[max(index - 1, 0)], places[min(index + 1, len(places) - 1)]
-    found = minimize_scalar(function, bounds=(a, b), method="bounded", options={"xatol": 1e-10})
-    return min(values[index], found.fun)
+    """The least value over an interval: close rows of places, each row over what lies beside the last's best."""
+    for _ in range(6):
+        places = np.linspace(low, high, 401)
+        values = function(places)
+        index = int(np.argmin(values))
+        low, high = places[max(index - 1, 0)], places[min(index + 1, len(places) - 1)]
+    return float(values[index])

@@ -29,6 +29,14 @@ class Sounding:
         steel = string.core if string.core else string.outer
         self.stretch = p["strings.modulus"] * 1000.0 * math.pi * steel ** 2 / 4
         self.stiffness = p["strings.modulus"] * 1000.0 * math.pi * steel ** 4 / 64
+        self.crowns = {}
+
+    def crown(self, n):
+        """Place of fret n from the string's start, and how far its crown has come up."""
+        if n not in self.crowns:
+            place = self.build.position(n)
+            self.crowns[n] = place - self.origin, self.side.lift(place)
+        return self.crowns[n]
 
     def cents(self, n, set_back):
         length = self.speaking + set_back
@@ -38,10 +46,9 @@ class Sounding:
                    - math.pi ** 2 * self.stiffness / open_length ** 2)
         whole = self.whole if self.slips else length
         slack = whole / (1 + tension / self.stretch)
-        place = self.build.position(n)
-        crown = self.side.lift(place)
-        back = math.hypot(place - self.origin, self.nut - crown)
-        sounding = math.hypot(length - (place - self.origin), self.side.fret_plane - crown)
+        place, crown = self.crown(n)
+        back = math.hypot(place, self.nut - crown)
+        sounding = math.hypot(length - place, self.side.fret_plane - crown)
         longer = back + sounding - open_length
         pulled = self.stretch * ((whole + longer) / slack - 1)
         mass = self.mass * whole / (whole + longer)
@@ -68,4 +75,4 @@ def best_straight(soundings, places, last):
         rates = [(errors(bridge + h) - errors(bridge - h)) / (2 * h.sum()) for h in steps]
         return [rate @ errors(bridge) for rate in rates]
 
-    return root(slope, [1.0, 0.0], tol=1e-12).x
+    return root(slope, [1.0, 0.0], tol=1e-11).x

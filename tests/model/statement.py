@@ -232,12 +232,11 @@ def moisture_rows(build, rim, at_rim):
         width = build.row("move.board_width_" + end, at_rim and board and at_rim * board * change)
         if end == "low" and width is not None and not build.fretless:
             build.row("move.fret_end", max(0.0, -width / 2 - p["frets.end_inset"]))
-        if None in walls:
-            continue
-        build.row("move.rim_wall_" + end, p["rim.wall"] * max(walls) * change)
-        if rim.kind != "staves":
-            grown = sum((low - high) * WOODS[wood][3] for high, low, wood in rim.layers())
-            build.row("move.rim_height_" + end, grown * change)
+        if None not in walls:
+            build.row("move.rim_wall_" + end, p["rim.wall"] * max(walls) * change)
+        layers = [(low - high, WOODS[wood][3]) for high, low, wood in rim.layers()]
+        if rim.kind != "staves" and None not in (ct for _, ct in layers):
+            build.row("move.rim_height_" + end, sum(thick * ct for thick, ct in layers) * change)
 
 
 if __name__ == "__main__":
