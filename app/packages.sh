@@ -6,7 +6,7 @@
 #   configure FOLDER [OPTION...] makes FOLDER a build folder unless it is one; options for meson
 # shellcheck shell=sh
 
-build_packages='gcc libc6-dev meson ninja-build pkg-config gettext libgtk-4-dev libjson-glib-dev'
+build_packages='gcc libc6-dev meson ninja-build pkg-config gettext desktop-file-utils libgtk-4-dev libjson-glib-dev'
 # What the window needs and the libraries do not bring along.
 window_packages='librsvg2-common fonts-dejavu-core'
 

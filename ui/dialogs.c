@@ -105,15 +105,15 @@ rw_dialog_save_pdf (GtkWindow *parent, const char *suggestion, RwPathFunc done, 
   show_chooser (dialog, done, user_data);
 }
 
-void
-rw_dialog_folder (GtkWindow *parent, const char *title, RwPathFunc done, gpointer user_data)
-{
-  show_chooser (gtk_file_chooser_native_new (title, parent, GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER,
-                                             _("_Choose"), _("_Cancel")),
-                done, user_data);
-}
-
 /* ---- questions ---- */
+
+/* The answer may be the end of the parent, which the dialog must not look for when its own comes. */
+static void
+dismiss (GtkDialog *dialog)
+{
+  gtk_window_set_transient_for (GTK_WINDOW (dialog), NULL);
+  gtk_window_destroy (GTK_WINDOW (dialog));
+}
 
 static void
 on_unsaved_response (GtkDialog *dialog, int response, Waiting *waiting)
@@ -123,7 +123,7 @@ on_unsaved_response (GtkDialog *dialog, int response, Waiting *waiting)
   RwAnswer answer = response == RW_ANSWER_SAVE || response == RW_ANSWER_DISCARD ? (RwAnswer) response
                                                                                  : RW_ANSWER_STAY;
 
-  gtk_window_destroy (GTK_WINDOW (dialog));
+  dismiss (dialog);
   done (answer, user_data);
 }
 
@@ -154,7 +154,7 @@ on_text_response (GtkDialog *dialog, int response, Waiting *waiting)
   RwTextFunc done = (RwTextFunc) waiting->done;
   gpointer user_data = waiting->user_data;
 
-  gtk_window_destroy (GTK_WINDOW (dialog));
+  dismiss (dialog);
   done (response == GTK_RESPONSE_OK ? text : NULL, user_data);
 }
 

@@ -12,7 +12,6 @@ void rw_dialog_open   (GtkWindow *parent, RwPathFunc done, gpointer user_data);
 void rw_dialog_save   (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data);
 /* suggestion: the name of a PDF. */
 void rw_dialog_save_pdf (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data);
-void rw_dialog_folder (GtkWindow *parent, const char *title, RwPathFunc done, gpointer user_data);
 
 typedef enum
 {

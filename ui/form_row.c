@@ -135,7 +135,6 @@ refresh_unit (RwFormRow *self, const RwParam *param)
     text = g_strdup (unit);
   else
     text = *unit == '\0' ? g_strdup (_(param->meaning)) : g_strdup_printf ("%s. %s", unit, _(param->meaning));
-  rw_access_name (self->editor, _(param->label));
   rw_access_describe (self->editor, text);
 }
 
