@@ -177,15 +177,11 @@ append_grip (RwCanvas *self, GtkSnapshot *snapshot, const RwPalette *palette, co
 static void
 trace_grips (RwCanvas *self)
 {
-  graphene_point_t corner;
   RwPoint at;
 
-  if (!gtk_widget_compute_point (GTK_WIDGET (self), GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self))),
-                                 &GRAPHENE_POINT_INIT (0, 0), &corner))
-    return;
   for (int i = 0; i < rw_grips_count; i++)
     if (rw_canvas_grip_at (self, &rw_grips[i], &at))
-      rw_frame_trace_say ("grip,%s,%.1f,%.1f\n", rw_grips[i].id, corner.x + at.x, corner.y + at.y);
+      rw_frame_trace_say ("grip,%s,%s,%.2f,%.2f\n", rw_view_id (self->view), rw_grips[i].id, at.x, at.y);
 }
 
 void

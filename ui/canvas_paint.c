@@ -10,7 +10,7 @@
 static const double ghost_dashes[] = { 12, 2.5, 1.5, 2.5, 1.5, 2.5 };
 
 /* Outlines smaller than this are lost in a ghost, pixels. */
-#define GHOST_LEAST 12.0
+#define GHOST_LEAST 24.0
 
 /* ---- the ghost ---- */
 

@@ -9,7 +9,7 @@ typedef struct
 {
   gint64 event;  /* the first since the last frame; 0: none */
   gint64 before; /* before-paint */
-  gint64 event_cpu, before_cpu;
+  gint64 event_cpu, before_cpu, layout_cpu;
 } Frame;
 
 /* Time that this thread has had on a processor, in microseconds: what else the machine does is not in it. */
@@ -62,7 +62,13 @@ on_before_paint (GtkWidget *window)
   Frame *frame = g_object_get_data (G_OBJECT (window), FOLLOWED);
 
   frame->before = g_get_monotonic_time ();
-  frame->before_cpu = cpu_time ();
+  frame->before_cpu = frame->layout_cpu = cpu_time (); /* there may be nothing to lay out */
+}
+
+static void
+on_layout (GtkWidget *window)
+{
+  ((Frame *) g_object_get_data (G_OBJECT (window), FOLLOWED))->layout_cpu = cpu_time ();
 }
 
 static void
@@ -71,13 +77,14 @@ on_after_paint (GtkWidget *window, GdkFrameClock *clock)
   Frame *frame = g_object_get_data (G_OBJECT (window), FOLLOWED);
   gboolean idle = frame->event == 0;
   gint64 now = g_get_monotonic_time (), cpu = cpu_time ();
-  gint64 work = now - (idle ? frame->before : frame->event);
-  gint64 used = cpu - (idle ? frame->before_cpu : frame->event_cpu);
+  gint64 start = idle ? frame->before : frame->event, start_cpu = idle ? frame->before_cpu : frame->event_cpu;
 
   frame->event = 0;
   rw_frame_trace_say ("frame,%" G_GINT64_FORMAT ",%" G_GINT64_FORMAT ",%" G_GINT64_FORMAT
-                      ",%" G_GINT64_FORMAT "\n",
-                      gdk_frame_clock_get_frame_counter (clock), work, now - frame->before, used);
+                      ",%" G_GINT64_FORMAT ",%" G_GINT64_FORMAT ",%" G_GINT64_FORMAT "\n",
+                      gdk_frame_clock_get_frame_counter (clock), now - start, cpu - start_cpu,
+                      frame->before_cpu - start_cpu, frame->layout_cpu - frame->before_cpu,
+                      cpu - frame->layout_cpu);
 }
 
 void
@@ -97,5 +104,6 @@ rw_frame_trace_follow (GtkWidget *widget)
   g_signal_connect (controller, "event", G_CALLBACK (on_event), frame);
   gtk_widget_add_controller (window, controller);
   g_signal_connect_object (clock, "before-paint", G_CALLBACK (on_before_paint), window, G_CONNECT_SWAPPED);
+  g_signal_connect_object (clock, "layout", G_CALLBACK (on_layout), window, G_CONNECT_SWAPPED | G_CONNECT_AFTER);
   g_signal_connect_object (clock, "after-paint", G_CALLBACK (on_after_paint), window, G_CONNECT_SWAPPED);
 }

@@ -1,9 +1,10 @@
 /* What a frame costs, for measurements: where RIMWRIGHT_TRACE names a file, one CSV line for each frame of a
  * window, with what its canvases say in between.  Without it nothing is done.
  *
- *   frame,NUMBER,WORK_US,PAINT_US,CPU_US  from the frame's first event handler to painted; before-paint to
- *                                         painted; processor time of this thread in the first of them
- *   grip,ID,X,Y                           where a grip has come to stand, window pixels
+ *   frame,NUMBER,WALL,CPU,EVENTS,LAYOUT,PAINT  from the frame's first event handler to painted, on the clock
+ *                                              and as processor time of this thread, and the parts of the
+ *                                              latter; microseconds
+ *   grip,VIEW,ID,X,Y                           where a grip stands, pixels from the canvas' corner
  */
 #pragma once
 
