@@ -274,7 +274,7 @@ on_bind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
   if (GTK_IS_TREE_EXPANDER (child))
     gtk_tree_expander_set_list_row (GTK_TREE_EXPANDER (child), row);
   g_signal_connect_object (item, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
-  g_signal_connect_object (column->document, "changed", G_CALLBACK (on_document_changed), cell,
+  g_signal_connect_object (column->document, "noted", G_CALLBACK (on_document_changed), cell,
                            G_CONNECT_SWAPPED);
   show_cell (cell);
 }

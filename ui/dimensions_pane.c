@@ -402,7 +402,7 @@ rw_dimensions_pane_new (RwDocument *document)
   self->document = g_object_ref (document);
   build_tools (self);
   build_view (self);
-  g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "noted", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "selected", G_CALLBACK (on_selected), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }

@@ -13,9 +13,13 @@ enum
   PROP_COUNT,
 };
 
+/* Between two times that forms and lists are told of a drag. */
+#define NOTE_MS 150
+
 enum
 {
   CHANGED,
+  NOTED,
   SELECTED,
   SAVED_STATE,
   SIGNAL_COUNT,
@@ -60,13 +64,38 @@ rw_document_tell_saved_state (RwDocument *self)
   g_signal_emit (self, signals[SAVED_STATE], 0);
 }
 
+static gboolean
+note (gpointer data)
+{
+  RwDocument *self = data;
+  RwChange what = self->unnoted;
+
+  g_clear_handle_id (&self->noting, g_source_remove);
+  self->unnoted = 0;
+  if (what != 0)
+    g_signal_emit (self, signals[NOTED], 0, what);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+tell_change (RwDocument *self, RwChange what)
+{
+  g_signal_emit (self, signals[CHANGED], 0, what);
+  self->unnoted |= what;
+  if (!self->dragging)
+    note (self);
+  else if (self->noting == 0)
+    self->noting = g_timeout_add (NOTE_MS, note, self);
+}
+
 /* The project is another than before: work out what follows, and say so. */
 static void
 refresh (RwDocument *self, RwChange what)
 {
   solve (self);
-  g_signal_emit (self, signals[CHANGED], 0, what);
-  rw_document_tell_saved_state (self);
+  tell_change (self, what);
+  if (!self->dragging)
+    rw_document_tell_saved_state (self);
 }
 
 void
@@ -109,6 +138,7 @@ rw_document_finalize (GObject *object)
 {
   RwDocument *self = RW_DOCUMENT (object);
 
+  g_clear_handle_id (&self->noting, g_source_remove);
   rw_history_free (self->history);
   g_free (self->path);
   g_free (self->measured);
@@ -142,6 +172,8 @@ rw_document_class_init (RwDocumentClass *klass)
   g_object_class_install_properties (object_class, PROP_COUNT, properties);
 
   signals[CHANGED] = g_signal_new ("changed", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                                   G_TYPE_NONE, 1, G_TYPE_UINT);
+  signals[NOTED] = g_signal_new ("noted", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                    G_TYPE_NONE, 1, G_TYPE_UINT);
   signals[SELECTED] = g_signal_new ("selected", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
   signals[SAVED_STATE] = g_signal_new ("saved-state", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
@@ -218,7 +250,7 @@ rw_document_set_units (RwDocument *self, RwUnits units)
   if (units == self->style.units)
     return;
   self->style.units = units;
-  g_signal_emit (self, signals[CHANGED], 0, RW_CHANGE_UNITS);
+  tell_change (self, RW_CHANGE_UNITS);
 }
 
 /* ---- changes ---- */
@@ -308,6 +340,7 @@ rw_document_end_drag (RwDocument *self)
   g_return_if_fail (self->dragging);
 
   leave_drag (self);
+  note (self);
   rw_history_end (self->history);
   rw_history_barrier (self->history);
   rw_document_tell_saved_state (self);

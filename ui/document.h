@@ -5,7 +5,11 @@
  * The selection is shared too, so that form, drawing and lists mark the same thing.
  *
  * Signals
- *   changed      (RwChange what)  numbers, units or the project are others
+ *   changed      (RwChange what)  numbers, units or the project are others: for the drawing, which follows a
+ *                                 drag frame by frame
+ *   noted        (RwChange what)  the same for forms and lists: while something is dragged only some times a
+ *                                 second, as nobody reads faster, and laying them out takes longer than the
+ *                                 drawing; at once otherwise
  *   selected     ()               rw_document_selection() is another
  *   saved-state  ()               name, path, modified, or what can be undone is another
  * Property

@@ -20,6 +20,8 @@ struct _RwDocument
   gboolean  modified;
   gboolean  dragging;
   RwResult *drag_start;
+  RwChange  unnoted; /* changed, and "noted" not yet said */
+  guint     noting;
 };
 
 /* Starts again with another project (taken over) that came from path; NULL: from nowhere. */

@@ -268,7 +268,7 @@ rw_foot_new (RwDocument *document)
   RwFoot *self = g_object_new (RW_TYPE_FOOT, NULL);
 
   self->document = g_object_ref (document);
-  g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "noted", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   on_changed (self);
   return GTK_WIDGET (self);
 }

@@ -315,7 +315,7 @@ rw_form_new (RwDocument *document)
   build_list (self);
   build_meaning (self);
   explain (self, -1);
-  g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "noted", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "selected", G_CALLBACK (on_selected), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }

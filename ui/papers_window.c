@@ -379,7 +379,7 @@ rw_papers_window_new (GtkWindow *parent, RwDocument *document)
   self->document = g_object_ref (document);
   rw_papers_form_set_style (RW_PAPERS_FORM (self->form), rw_document_style (document));
   g_signal_connect_swapped (self->form, "chosen", G_CALLBACK (make_pages_soon), self);
-  g_signal_connect_object (document, "changed", G_CALLBACK (on_document_changed), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "noted", G_CALLBACK (on_document_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "saved-state", G_CALLBACK (make_pages_soon), self, G_CONNECT_SWAPPED);
   enable_actions (self);
   make_pages_soon (self);

@@ -129,7 +129,7 @@ rw_param_choice_new (RwDocument *document, RwParamId id)
   g_object_set_data_full (G_OBJECT (widget), "rw-choice", choice, g_free);
   gtk_drop_down_set_selected (GTK_DROP_DOWN (widget), present_place (document, id));
   g_signal_connect (widget, "notify::selected", G_CALLBACK (on_chosen), choice);
-  g_signal_connect_object (document, "changed", G_CALLBACK (follow), widget, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "noted", G_CALLBACK (follow), widget, G_CONNECT_SWAPPED);
   return widget;
 }
 
@@ -228,6 +228,6 @@ rw_wood_list_new (RwDocument *document, RwParamId id)
   choice->id = id;
   g_object_set_data_full (G_OBJECT (box), "rw-choice", choice, g_free);
   follow_woods (box, RW_CHANGE_DESIGN, document);
-  g_signal_connect_object (document, "changed", G_CALLBACK (follow_woods), box, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "noted", G_CALLBACK (follow_woods), box, G_CONNECT_SWAPPED);
   return box;
 }

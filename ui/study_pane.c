@@ -194,7 +194,7 @@ rw_study_pane_new (RwDocument *document)
   RwStudyPane *self = g_object_new (RW_TYPE_STUDY_PANE, NULL);
 
   self->document = g_object_ref (document);
-  g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "noted", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }
 
