@@ -9,8 +9,11 @@
 /* Long-dashed double-dotted, for what was before (ISO 128-2), pixels. */
 static const double ghost_dashes[] = { 12, 2.5, 1.5, 2.5, 1.5, 2.5 };
 
-/* Outlines smaller than this are lost in a ghost, pixels. */
-#define GHOST_LEAST 24.0
+/* Outlines smaller than this are lost in a ghost, pixels; where so many move that the whole build does, the
+ * large ones tell it all. */
+#define GHOST_LEAST 20.0
+#define GHOST_MANY 24
+#define GHOST_LARGE 80.0
 
 /* ---- the ghost ---- */
 
@@ -55,21 +58,17 @@ trace_piece (RwPoint a, RwPoint b, gpointer data)
 }
 
 /* One outline of the ghost, as a node of its own: it stays the same for the whole drag, and where it lies
- * still nothing has to be painted.  NULL where it is too small. */
+ * still nothing has to be painted. */
 static GskRenderNode *
 paint_outline (const RwSheet *sheet, const RwItem *item, double zoom, const RwPalette *palette)
 {
   RwBox box = rw_path_box (sheet, item);
-  double wide = (box.x1 - box.x0) * zoom, high = (box.y1 - box.y0) * zoom;
   graphene_rect_t bounds = GRAPHENE_RECT_INIT (floor (box.x0 * zoom) - 1, floor (-box.y1 * zoom) - 1,
-                                               ceil (wide) + 3, ceil (high) + 3);
-  GskRenderNode *node;
-  Tracing tracing;
+                                               ceil ((box.x1 - box.x0) * zoom) + 3,
+                                               ceil ((box.y1 - box.y0) * zoom) + 3);
+  GskRenderNode *node = gsk_cairo_node_new (&bounds);
+  Tracing tracing = { gsk_cairo_node_get_draw_context (node), zoom, { NAN, NAN } };
 
-  if (MAX (wide, high) < GHOST_LEAST)
-    return NULL;
-  node = gsk_cairo_node_new (&bounds);
-  tracing = (Tracing){ gsk_cairo_node_get_draw_context (node), zoom, { NAN, NAN } };
   cairo_set_antialias (tracing.cr, CAIRO_ANTIALIAS_FAST);
   cairo_set_source_rgb (tracing.cr, palette->pale.r, palette->pale.g, palette->pale.b);
   cairo_set_line_width (tracing.cr, 1);
@@ -85,48 +84,58 @@ ghost_outline (RwCanvas *self, int item, const RwPalette *palette)
 {
   GskRenderNode *node = g_hash_table_lookup (self->ghost_nodes, GINT_TO_POINTER (item));
 
-  if (node != NULL)
-    return node;
-  node = paint_outline (self->ghost_sheet, &g_array_index (self->ghost_sheet->items, RwItem, item),
-                        self->place.zoom, palette);
-  if (node != NULL)
-    g_hash_table_insert (self->ghost_nodes, GINT_TO_POINTER (item), node);
+  if (node == NULL)
+    {
+      node = paint_outline (self->ghost_sheet, &g_array_index (self->ghost_sheet->items, RwItem, item),
+                            self->place.zoom, palette);
+      g_hash_table_insert (self->ghost_nodes, GINT_TO_POINTER (item), node);
+    }
   return node;
 }
 
-static void
-append_moved (RwCanvas *self, GtkSnapshot *snapshot, GskRenderNode *node)
+/* Only the outlines that have gone elsewhere: what stands still needs no ghost.  An array of int. */
+static GArray *
+moved_outlines (RwCanvas *self)
 {
-  gtk_snapshot_save (snapshot);
-  gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (self->place.x, self->place.y));
-  gtk_snapshot_append_node (snapshot, node);
-  gtk_snapshot_restore (snapshot);
+  g_autoptr (GHashTable) now = outline_hashes (rw_canvas_sheet (self));
+  GArray *moved = g_array_new (FALSE, FALSE, sizeof (int));
+
+  for (int i = 0; i < (int) self->ghost_sheet->items->len; i++)
+    {
+      const RwItem *item = &g_array_index (self->ghost_sheet->items, RwItem, i);
+      guint64 hash = rw_path_hash (self->ghost_sheet, item);
+
+      if (is_outline (item) && !g_hash_table_contains (now, &hash))
+        g_array_append_val (moved, i);
+    }
+  return moved;
 }
 
-/* Only the outlines that have gone elsewhere: what stands still needs no ghost. */
 static void
 append_ghost (RwCanvas *self, GtkSnapshot *snapshot, const RwPalette *palette)
 {
   const RwResult *before = rw_canvas_ghost_result (self);
-  g_autoptr (GHashTable) now = NULL;
+  g_autoptr (GArray) moved = NULL;
+  double least;
 
   if (before == NULL)
     return;
   if (self->ghost_sheet == NULL)
     self->ghost_sheet = rw_draw (self->view, before, NULL, rw_document_style (self->document));
 
-  now = outline_hashes (rw_canvas_sheet (self));
-  for (guint i = 0; i < self->ghost_sheet->items->len; i++)
+  moved = moved_outlines (self);
+  least = (moved->len > GHOST_MANY ? GHOST_LARGE : GHOST_LEAST) / self->place.zoom;
+  gtk_snapshot_save (snapshot);
+  gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (self->place.x, self->place.y));
+  for (guint i = 0; i < moved->len; i++)
     {
-      const RwItem *item = &g_array_index (self->ghost_sheet->items, RwItem, i);
-      guint64 hash = rw_path_hash (self->ghost_sheet, item);
-      GskRenderNode *node = NULL;
+      int item = g_array_index (moved, int, i);
+      RwBox box = rw_path_box (self->ghost_sheet, &g_array_index (self->ghost_sheet->items, RwItem, item));
 
-      if (is_outline (item) && !g_hash_table_contains (now, &hash))
-        node = ghost_outline (self, (int) i, palette);
-      if (node != NULL)
-        append_moved (self, snapshot, node);
+      if (MAX (box.x1 - box.x0, box.y1 - box.y0) >= least)
+        gtk_snapshot_append_node (snapshot, ghost_outline (self, item, palette));
     }
+  gtk_snapshot_restore (snapshot);
 }
 
 /* ---- the drawing ---- */

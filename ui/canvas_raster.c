@@ -13,6 +13,7 @@ struct _RwRaster
   RwRasterJob      painted; /* as it was then; the pointers are only compared */
 
   GPtrArray *patches; /* of GskRenderNode; NULL: to be found again */
+  gboolean   covered; /* by a patch over all of the picture */
 };
 
 /* While things move, what has moved by less than this has not moved, pixels. */
@@ -115,19 +116,34 @@ add_changes (const RwRaster *self, const RwRasterJob *job, double grain, GArray 
     }
 }
 
+/* From this share on a box may as well be all: then the picture under it need not be shown. */
+#define NEARLY_ALL 0.75
+
+static gboolean
+is_nearly_all (const RwRasterJob *job, RwBox box)
+{
+  return (box.x1 - box.x0) * (box.y1 - box.y0) > NEARLY_ALL * job->width * job->height;
+}
+
 /* Where the picture does not show the drawing as it is, down to grain; pixels.  An array of RwBox. */
 static GArray *
 wrong_boxes (const RwRaster *self, const RwRasterJob *job, double grain)
 {
   GArray *boxes = g_array_new (FALSE, FALSE, sizeof (RwBox));
+  gboolean all = !is_usable (self, job);
 
-  if (is_usable (self, job))
+  if (!all)
     {
       add_strips (self, job, boxes);
       add_changes (self, job, grain, boxes);
     }
-  else
-    add_box (boxes, job, (RwBox){ 0, 0, job->width, job->height });
+  for (guint i = 0; i < boxes->len; i++)
+    all |= is_nearly_all (job, g_array_index (boxes, RwBox, i));
+  if (all)
+    {
+      g_array_set_size (boxes, 0);
+      add_box (boxes, job, (RwBox){ 0, 0, job->width, job->height });
+    }
   return boxes;
 }
 
@@ -219,6 +235,7 @@ paint_patches (RwRaster *self, const RwRasterJob *job)
   g_autoptr (GArray) wrong = wrong_boxes (self, job, COARSE);
 
   self->patches = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
+  self->covered = wrong->len == 1 && is_nearly_all (job, g_array_index (wrong, RwBox, 0));
   for (guint i = 0; i < wrong->len; i++)
     g_ptr_array_add (self->patches, paint_patch (job, g_array_index (wrong, RwBox, i)));
 }
@@ -251,7 +268,7 @@ rw_raster_append (RwRaster *self, GtkSnapshot *snapshot, const RwRasterJob *job,
     }
 
   shift = shift_of (self, job);
-  if (is_usable (self, job))
+  if (!self->covered)
     {
       gtk_snapshot_save (snapshot);
       gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (shift.x, shift.y));
