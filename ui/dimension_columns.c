@@ -99,7 +99,7 @@ show_now (Column *column, GtkWidget *label, RwDimensionItem *item)
 
   set_class (label, "worked-out", row != NULL && !measured);
   set_class (label, "measured", measured);
-  set_class (label, "heading", row != NULL && fabs (row->value - row->planned) > 1e-9);
+  set_class (label, "strong", row != NULL && fabs (row->value - row->planned) > 1e-9);
   if (row == NULL)
     set_text (label, "");
   else

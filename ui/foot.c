@@ -205,13 +205,22 @@ build_findings (RwFoot *self)
   gtk_box_append (GTK_BOX (self), self->findings);
 }
 
+/* Words that may be cut short where the text is large and the window is not. */
 static GtkWidget *
-add_note (RwFoot *self, int width_chars)
+short_label (void)
 {
   GtkWidget *label = gtk_label_new (NULL);
 
+  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+  return label;
+}
+
+static GtkWidget *
+add_note (RwFoot *self)
+{
+  GtkWidget *label = short_label ();
+
   gtk_label_set_xalign (GTK_LABEL (label), 1);
-  gtk_label_set_width_chars (GTK_LABEL (label), width_chars);
   gtk_widget_add_css_class (label, "dim-label");
   gtk_box_append (GTK_BOX (self), label);
   return label;
@@ -248,18 +257,18 @@ rw_foot_init (RwFoot *self)
   gtk_widget_add_css_class (GTK_WIDGET (self), "foot");
   for (int i = 0; i < RESULT_COUNT; i++)
     {
-      self->results[i] = flat_button (gtk_label_new (NULL), _("Show it in the list of dimensions"));
+      self->results[i] = flat_button (short_label (), _("Show it in the list of dimensions"));
       g_signal_connect_object (self->results[i], "clicked", G_CALLBACK (on_result), self, 0);
       gtk_box_append (GTK_BOX (self), self->results[i]);
     }
   build_findings (self);
 
-  self->message = add_note (self, -1);
+  self->message = add_note (self);
   gtk_label_set_xalign (GTK_LABEL (self->message), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (self->message), PANGO_ELLIPSIZE_END);
   gtk_widget_set_hexpand (self->message, TRUE);
-  self->pointer = add_note (self, 20);
-  self->scale = add_note (self, 8);
+  self->pointer = add_note (self);
+  self->scale = add_note (self);
+  gtk_widget_set_direction (self->scale, GTK_TEXT_DIR_LTR);
 }
 
 GtkWidget *

@@ -263,7 +263,7 @@ build_meaning (RwForm *self)
 
   gtk_widget_add_css_class (box, "meaning");
   gtk_box_append (GTK_BOX (box), line);
-  self->meaning_name = meaning_label (line, "heading");
+  self->meaning_name = meaning_label (line, "strong");
   gtk_widget_set_hexpand (self->meaning_name, TRUE);
   self->meaning_range = meaning_label (line, "small");
   gtk_label_set_wrap (GTK_LABEL (self->meaning_range), FALSE);

@@ -42,7 +42,7 @@ header_words (RwFormGroup *self, const char *title)
   GtkWidget *words = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *name = gtk_label_new (title);
 
-  gtk_widget_add_css_class (name, "heading");
+  gtk_widget_add_css_class (name, "strong");
   gtk_label_set_xalign (GTK_LABEL (name), 0);
   self->summary = gtk_label_new (NULL);
   gtk_widget_add_css_class (self->summary, "small");
