@@ -115,7 +115,7 @@ rw_canvas_ghost_result (RwCanvas *self)
 {
   const RwResult *start = rw_document_drag_start (self->document);
 
-  return start != NULL ? start : self->reference;
+  return start != NULL ? start : rw_document_reference (self->document);
 }
 
 RwGripScene
@@ -229,7 +229,7 @@ rw_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
     rw_canvas_view_keep (&self->place, extent (self), width, height, gtk_widget_get_scale_factor (widget));
 }
 
-/* ---- view and reference ---- */
+/* ---- the view ---- */
 
 RwView
 rw_canvas_get_view (RwCanvas *self)
@@ -250,15 +250,6 @@ rw_canvas_set_view (RwCanvas *self, RwView view)
   rw_canvas_drop_ghost (self);
   rw_canvas_fit (self);
   rw_canvas_tell (self);
-}
-
-void
-rw_canvas_set_reference (RwCanvas *self, const RwResult *reference)
-{
-  g_free (self->reference);
-  self->reference = reference != NULL ? g_memdup2 (reference, sizeof *reference) : NULL;
-  rw_canvas_drop_ghost (self);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
 /* ---- what is said ---- */
@@ -310,13 +301,20 @@ on_changed (RwCanvas *self, RwChange what)
       rw_canvas_take_grip (self, NULL, FALSE);
     }
   drop_sheet (self);
-  if (rw_document_drag_start (self->document) == NULL)
+  if (what & RW_CHANGE_UNITS)
     rw_canvas_drop_ghost (self);
   rw_canvas_stir (self);
   if ((what & RW_CHANGE_PROJECT) && self->fitted)
     fit_now (self);
   if (self->grip != NULL && self->drag == NULL)
     rw_canvas_tell (self);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+static void
+on_reference (RwCanvas *self)
+{
+  rw_canvas_drop_ghost (self);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
@@ -366,7 +364,6 @@ rw_canvas_dispose (GObject *object)
   drop_sheet (self);
   rw_canvas_drop_ghost (self);
   g_clear_pointer (&self->grip_start, g_free);
-  g_clear_pointer (&self->reference, g_free);
   g_clear_object (&self->document);
   G_OBJECT_CLASS (rw_canvas_parent_class)->dispose (object);
 }
@@ -435,6 +432,7 @@ rw_canvas_new (RwDocument *document, RwView view)
   self->view = view;
   g_signal_connect_object (document, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "selected", G_CALLBACK (on_selected), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (document, "reference", G_CALLBACK (on_reference), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (gtk_widget_get_settings (GTK_WIDGET (self)), "notify::gtk-xft-dpi",
                            G_CALLBACK (on_look), self, G_CONNECT_SWAPPED);
   g_signal_connect (self, "notify::scale-factor", G_CALLBACK (on_look), NULL);

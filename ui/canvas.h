@@ -36,6 +36,3 @@ void       rw_canvas_zoom     (RwCanvas *self, double factor);
 double     rw_canvas_scale    (RwCanvas *self);
 /* Where the pointer is on the sheet, mm; FALSE where it is not over it. */
 gboolean   rw_canvas_pointer  (RwCanvas *self, RwPoint *sheet);
-
-/* A build to compare with, drawn as a ghost; NULL: none. */
-void       rw_canvas_set_reference (RwCanvas *self, const RwResult *reference);

@@ -75,7 +75,7 @@ open_entry (RwCanvas *self, RwParamId id, graphene_rect_t place)
 {
   const RwParam *param = rw_param (id);
   RwStyle style = rw_document_style (self->document);
-  g_autofree char *text = rw_design_write (rw_document_design (self->document), id, style);
+  g_autofree char *text = rw_entry_text (rw_document_design (self->document), id, style);
   g_autofree char *range = rw_range_words (param, style);
   GtkWidget *title = wrapped (_(param->label), NULL), *box = box_with (title);
 
@@ -110,7 +110,7 @@ open_reason (RwCanvas *self, const char *name, const char *reason, graphene_rect
 static void
 explain_slot (RwCanvas *self, RwSlot slot, graphene_rect_t place)
 {
-  g_autofree char *label = rw_slot_label (slot);
+  g_autofree char *label = rw_slot_words (slot);
   g_autofree char *reason = g_strdup_printf (_("Worked out: %s"), _(rw_slot_dim (slot)->definition));
 
   open_reason (self, label, reason, place);

@@ -118,6 +118,9 @@ append_ghost (RwCanvas *self, GtkSnapshot *snapshot, const RwPalette *palette)
   g_autoptr (GArray) moved = NULL;
   double least;
 
+  if (before != self->ghost_of)
+    rw_canvas_drop_ghost (self);
+  self->ghost_of = before;
   if (before == NULL)
     return;
   if (self->ghost_sheet == NULL)

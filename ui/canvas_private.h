@@ -45,10 +45,10 @@ struct _RwCanvas
   gboolean     fitted; /* keeps fitting when the widget's size changes */
 
   /* The ghost: the build a drag began with, else the reference. */
-  RwResult      *reference;
-  RwSheet       *ghost_sheet;
-  GHashTable    *ghost_nodes; /* of its outlines, by item */
-  GskRenderNode *marks;       /* of the selection, from the sheet's origin; NULL: to be made anew */
+  const RwResult *ghost_of;   /* only compared */
+  RwSheet        *ghost_sheet;
+  GHashTable     *ghost_nodes; /* of its outlines, by item */
+  GskRenderNode  *marks;       /* of the selection, from the sheet's origin; NULL: to be made anew */
 
   /* Grips. */
   const RwGrip *grip;       /* under the pointer, held, or walked to; NULL */

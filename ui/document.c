@@ -21,6 +21,7 @@ enum
   CHANGED,
   NOTED,
   SELECTED,
+  REFERENCE,
   SAVED_STATE,
   SIGNAL_COUNT,
 };
@@ -62,6 +63,12 @@ rw_document_tell_saved_state (RwDocument *self)
       g_object_notify_by_pspec (G_OBJECT (self), properties[PROP_MODIFIED]);
     }
   g_signal_emit (self, signals[SAVED_STATE], 0);
+}
+
+void
+rw_document_tell_reference (RwDocument *self)
+{
+  g_signal_emit (self, signals[REFERENCE], 0);
 }
 
 static gboolean
@@ -145,6 +152,8 @@ rw_document_finalize (GObject *object)
   g_free (self->now);
   g_free (self->planned);
   g_free (self->drag_start);
+  g_free (self->reference);
+  g_free (self->reference_name);
   g_ptr_array_unref (self->findings);
   G_OBJECT_CLASS (rw_document_parent_class)->finalize (object);
 }
@@ -176,6 +185,8 @@ rw_document_class_init (RwDocumentClass *klass)
   signals[NOTED] = g_signal_new ("noted", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                    G_TYPE_NONE, 1, G_TYPE_UINT);
   signals[SELECTED] = g_signal_new ("selected", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
+  signals[REFERENCE] = g_signal_new ("reference", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE,
+                                     0);
   signals[SAVED_STATE] = g_signal_new ("saved-state", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                        G_TYPE_NONE, 0);
 }

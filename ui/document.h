@@ -11,6 +11,7 @@
  *                                 second, as nobody reads faster, and laying them out takes longer than the
  *                                 drawing; at once otherwise
  *   selected     ()               rw_document_selection() is another
+ *   reference    ()               what it is compared with is another
  *   saved-state  ()               name, path, modified, or what can be undone is another
  * Property
  *   modified     gboolean         there is something that is not in the file; notifies
@@ -91,6 +92,14 @@ const char *rw_document_path        (RwDocument *self); /* NULL: not saved yet *
 char       *rw_document_title       (RwDocument *self);
 gboolean    rw_document_modified    (RwDocument *self);
 void        rw_document_rename      (RwDocument *self, const char *name);
+
+/* Comparing: the present state is kept as it is, or another project's is taken; NULL: nothing to compare
+ * with. */
+void            rw_document_keep_reference (RwDocument *self);
+gboolean        rw_document_load_reference (RwDocument *self, const char *path, GError **error);
+void            rw_document_drop_reference (RwDocument *self);
+const RwResult *rw_document_reference      (RwDocument *self);
+const char     *rw_document_reference_name (RwDocument *self);
 
 /* The selection: a parameter, a dimension, or nothing. */
 void      rw_document_select    (RwDocument *self, RwSubject subject);

@@ -20,6 +20,8 @@ struct _RwDocument
   gboolean  modified;
   gboolean  dragging;
   RwResult *drag_start;
+  RwResult *reference; /* what is compared with */
+  char     *reference_name;
   RwChange  unnoted; /* changed, and "noted" not yet said */
   guint     noting;
 };
@@ -28,3 +30,4 @@ struct _RwDocument
 void rw_document_take_project     (RwDocument *self, RwProject *project, const char *path);
 /* Name, path or modified may be others: says so. */
 void rw_document_tell_saved_state (RwDocument *self);
+void rw_document_tell_reference   (RwDocument *self);

@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 
 #include "access.h"
+#include "compare_pane.h"
 #include "dimensions_pane.h"
 #include "findings_pane.h"
 #include "study_pane.h"
@@ -36,6 +37,10 @@ make_pane (RwDrawer *self, RwDrawerPage page)
     case RW_PAGE_STUDY:
       pane = rw_study_pane_new (self->document);
       tools = rw_study_pane_tools (RW_STUDY_PANE (pane));
+      break;
+    case RW_PAGE_COMPARE:
+      pane = rw_compare_pane_new (self->document);
+      tools = rw_compare_pane_tools (RW_COMPARE_PANE (pane));
       break;
     default:
       pane = rw_findings_pane_new (self->document);
@@ -118,6 +123,7 @@ build_bar (RwDrawer *self)
   add_tab (self, bar, RW_PAGE_FINDINGS, _("Findings"));
   add_tab (self, bar, RW_PAGE_DIMENSIONS, _("Dimensions"));
   add_tab (self, bar, RW_PAGE_STUDY, _("Set-up"));
+  add_tab (self, bar, RW_PAGE_COMPARE, _("Compare"));
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[RW_PAGE_FINDINGS]), TRUE);
 
   self->tools = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);

@@ -1,4 +1,4 @@
-/* The drawer under the sheet: findings, dimensions, studies of the set-up.  Each page is made when it is
+/* The drawer under the sheet: findings, dimensions, studies of the set-up, comparing.  Each page is made when it is
  * first shown. */
 #pragma once
 
@@ -11,6 +11,7 @@ typedef enum
   RW_PAGE_FINDINGS,
   RW_PAGE_DIMENSIONS,
   RW_PAGE_STUDY,
+  RW_PAGE_COMPARE,
   RW_PAGE_COUNT,
 } RwDrawerPage;
 

@@ -99,7 +99,7 @@ subject_words (RwSubject subject, const RwResult *result, RwStyle style)
     }
   else if (subject.slot >= 0 && isfinite (result->value[subject.slot]))
     {
-      label = rw_slot_label (subject.slot);
+      label = rw_slot_words (subject.slot);
       value = rw_number_words (result->value[subject.slot], rw_slot_dim (subject.slot)->unit, style);
     }
   return label != NULL ? g_strdup_printf ("%s %s", label, value) : NULL;
