@@ -286,7 +286,7 @@ rw_canvas_tell (RwCanvas *self)
     hint = rw_item_words (&g_array_index (self->sheet->items, RwItem, self->item),
                           rw_document_now (self->document), style);
   describe (self, hint);
-  g_signal_emit (self, signals[HINT], 0, hint);
+  g_signal_emit (self, signals[HINT], 0, self->drag == NULL ? hint : NULL);
 }
 
 /* ---- what the document tells ---- */

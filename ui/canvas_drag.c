@@ -88,6 +88,7 @@ rw_canvas_begin_drag (RwCanvas *self, const RwGrip *grip, RwPoint pointer)
   self->drag = drag_new (self, grip, pointer);
   self->bubble_width = 0;
   rw_document_begin_drag (self->document, name);
+  rw_canvas_tell (self);
 }
 
 void
