@@ -11,7 +11,7 @@ struct _RwForm
   GtkBox parent;
 
   RwDocument *document;
-  GPtrArray  *groups; /* of RwFormGroup; none before the first frame */
+  GPtrArray  *groups; /* of RwFormGroup; none until it is first seen */
 
   GtkWidget *filter;
   GtkWidget *scroller;
@@ -191,24 +191,14 @@ add_groups (RwForm *self)
     }
 }
 
-static gboolean
-add_groups_now (gpointer user_data)
-{
-  RwForm *self = user_data;
-
-  if (self->groups->len == 0 && self->document != NULL)
-    {
-      add_groups (self);
-      on_selected (self);
-    }
-  return G_SOURCE_REMOVE;
-}
-
-/* The window stands, with its sheet, before the form is filled. */
+/* The groups are made when the form is first seen: the window stands before that. */
 static void
 on_map (RwForm *self)
 {
-  g_idle_add_full (GDK_PRIORITY_REDRAW + 10, add_groups_now, g_object_ref (self), g_object_unref);
+  if (self->groups->len > 0)
+    return;
+  add_groups (self);
+  on_selected (self);
 }
 
 static void

@@ -97,6 +97,21 @@ new_paned (GtkOrientation orientation, gboolean start_grows, gboolean end_grows)
   return paned;
 }
 
+/* Once the empty window has been painted, what it holds is laid out and drawn. */
+static void
+on_first_frame (GtkWidget *box, GdkFrameClock *clock)
+{
+  gtk_widget_show (box);
+  g_signal_handlers_disconnect_by_data (clock, box);
+}
+
+static void
+on_realize (GtkWidget *window, GtkWidget *box)
+{
+  g_signal_connect_object (gtk_widget_get_frame_clock (window), "after-paint", G_CALLBACK (on_first_frame), box,
+                           G_CONNECT_SWAPPED);
+}
+
 static void
 build_panes (RwWindow *self)
 {
@@ -121,6 +136,8 @@ build_panes (RwWindow *self)
   gtk_box_append (GTK_BOX (box), self->form_pane);
   gtk_box_append (GTK_BOX (box), self->foot);
   gtk_window_set_child (GTK_WINDOW (self), box);
+  gtk_widget_hide (box);
+  g_signal_connect_object (self, "realize", G_CALLBACK (on_realize), box, 0);
 }
 
 /* ---- what is remembered ---- */
