@@ -56,8 +56,9 @@ def children(node):
 
 
 def walk(node, path=()):
+    """A control and all in it; the many items of a drop-down only where it is asked for itself."""
     yield node, path
-    for child in children(node):
+    for child in children(node) if not path or role(node) != "combo box" else []:
         yield from walk(child, path + (node,))
 
 
@@ -81,8 +82,13 @@ def text_of(node):
     return asked(text.get_text, 0, max(asked(text.get_character_count, default=0), 0), default="")
 
 
+def words_of(label):
+    """What a label says: its name, which is one question to the bus where its text would be four."""
+    return asked(label.get_name, default="").replace("\xa0", " ")
+
+
 def labels_in(node):
-    return [text_of(inner) for inner, _ in walk(node) if role(inner) == "label" and text_of(inner)]
+    return [words_of(inner) for inner, _ in walk(node) if role(inner) == "label" and words_of(inner)]
 
 
 def name_of(node):
@@ -158,8 +164,8 @@ class Program:
 
     def says(self, pattern):
         """Whether a label on the screen matches a pattern; hard spaces count as spaces."""
-        return any(role(node) == "label" and re.search(pattern, text_of(node).replace("\xa0", " "))
-                   and min(place(node)[2:]) > 0 for node, _ in walk(self.root))
+        return any(role(node) == "label" and re.search(pattern, words_of(node)) and min(place(node)[2:]) > 0
+                   for node, _ in walk(self.root))
 
     def text(self, name, kind=None):
         """The text of an entry, or the item that a drop-down shows."""
