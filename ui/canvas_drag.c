@@ -82,7 +82,6 @@ rw_canvas_begin_drag (RwCanvas *self, const RwGrip *grip, RwPoint pointer)
   g_autofree char *name = rw_grip_name (grip);
 
   rw_canvas_take_grip (self, grip, FALSE);
-  rw_document_select (self->document, (RwSubject){ grip->param, -1 });
   if (rw_grip_is_fact (grip, &scene))
     return;
   self->drag = drag_new (self, grip, pointer);
@@ -113,11 +112,15 @@ rw_canvas_drag_to (RwCanvas *self, RwPoint pointer, gboolean fine)
   put_dragged (self, drag->grip, value);
 }
 
+/* The row of the form is marked afterwards: opening its group takes longer than a frame of the drag. */
 void
 rw_canvas_end_drag (RwCanvas *self)
 {
+  RwSubject subject = { self->drag->grip->param, -1 };
+
   g_clear_pointer (&self->drag, drag_free);
   rw_document_end_drag (self->document);
+  rw_document_select (self->document, subject);
   rw_canvas_drop_ghost (self);
   rw_canvas_stir (self);
   rw_canvas_tell (self);

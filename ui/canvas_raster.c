@@ -4,6 +4,15 @@
 
 #include "canvas_stamp.h"
 
+/* Memory for patches, of the size of the widget.  There are two of them, to be painted on in turn: the nodes
+ * of the last frame stay in use until the next has been shown. */
+typedef struct
+{
+  guchar    *pixels;
+  gsize      size;
+  GPtrArray *surfaces; /* of cairo_surface_t, for as long as nodes may show them */
+} Pad;
+
 struct _RwRaster
 {
   /* The picture. */
@@ -14,6 +23,8 @@ struct _RwRaster
 
   GPtrArray *patches; /* of GskRenderNode; NULL: to be found again */
   gboolean   covered; /* by a patch over all of the picture */
+  Pad        pads[2];
+  int        pad; /* the one that was painted on last */
 };
 
 /* While things move, what has moved by less than this has not moved, pixels. */
@@ -44,21 +55,12 @@ void
 rw_raster_free (RwRaster *self)
 {
   rw_raster_forget (self);
+  for (int i = 0; i < 2; i++)
+    {
+      g_clear_pointer (&self->pads[i].surfaces, g_ptr_array_unref);
+      g_free (self->pads[i].pixels);
+    }
   g_free (self);
-}
-
-/* ---- painting ---- */
-
-static void
-paint (cairo_t *cr, const RwRasterJob *job)
-{
-  const RwColour *paper = &job->palette->paper;
-
-  cairo_set_source_rgb (cr, paper->r, paper->g, paper->b);
-  cairo_paint (cr);
-  cairo_translate (cr, job->place.x, job->place.y);
-  cairo_scale (cr, RW_PX_PER_PAPER_MM, RW_PX_PER_PAPER_MM);
-  rw_paint (cr, job->layout, job->palette, 1 / (RW_PX_PER_PAPER_MM * job->device_scale));
 }
 
 /* ---- what the picture does not show ---- */
@@ -125,6 +127,35 @@ is_nearly_all (const RwRasterJob *job, RwBox box)
   return (box.x1 - box.x0) * (box.y1 - box.y0) > NEARLY_ALL * job->width * job->height;
 }
 
+/* Boxes that cover the same and do not overlap: they are painted at the same time. */
+static GArray *
+apart (GArray *boxes)
+{
+  GArray *cut = g_array_new (FALSE, FALSE, sizeof (RwBox));
+  cairo_region_t *region = cairo_region_create ();
+
+  for (guint i = 0; i < boxes->len; i++)
+    {
+      RwBox box = g_array_index (boxes, RwBox, i);
+      cairo_rectangle_int_t area = { (int) box.x0, (int) box.y0, (int) (box.x1 - box.x0),
+                                     (int) (box.y1 - box.y0) };
+
+      cairo_region_union_rectangle (region, &area);
+    }
+  for (int i = 0; i < cairo_region_num_rectangles (region); i++)
+    {
+      cairo_rectangle_int_t area;
+      RwBox box;
+
+      cairo_region_get_rectangle (region, i, &area);
+      box = (RwBox){ area.x, area.y, area.x + area.width, area.y + area.height };
+      g_array_append_val (cut, box);
+    }
+  cairo_region_destroy (region);
+  g_array_unref (boxes);
+  return cut;
+}
+
 /* Where the picture does not show the drawing as it is, down to grain; pixels.  An array of RwBox. */
 static GArray *
 wrong_boxes (const RwRaster *self, const RwRasterJob *job, double grain)
@@ -144,7 +175,7 @@ wrong_boxes (const RwRaster *self, const RwRasterJob *job, double grain)
       g_array_set_size (boxes, 0);
       add_box (boxes, job, (RwBox){ 0, 0, job->width, job->height });
     }
-  return boxes;
+  return apart (boxes);
 }
 
 /* ---- the picture ---- */
@@ -172,21 +203,11 @@ take_over (RwRaster *self, const RwRasterJob *job, cairo_surface_t *surface)
   cairo_destroy (cr);
 }
 
-static void
-paint_box (const RwRasterJob *job, cairo_surface_t *surface, RwBox box)
-{
-  cairo_t *cr = cairo_create (surface);
-
-  cairo_rectangle (cr, box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0);
-  cairo_clip (cr);
-  paint (cr, job);
-  cairo_destroy (cr);
-}
-
 static GskRenderNode *
-surface_node (const RwRasterJob *job, cairo_surface_t *surface)
+surface_node (cairo_surface_t *surface, RwBox box)
 {
-  GskRenderNode *node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (0, 0, job->width, job->height));
+  GskRenderNode *node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (box.x0, box.y0, box.x1 - box.x0,
+                                                                 box.y1 - box.y0));
   cairo_t *cr = gsk_cairo_node_get_draw_context (node);
 
   cairo_set_source_surface (cr, surface, 0, 0);
@@ -204,40 +225,58 @@ paint_picture (RwRaster *self, const RwRasterJob *job, const GArray *wrong)
 
   if (is_usable (self, job))
     take_over (self, job, surface);
-  for (guint i = 0; i < wrong->len; i++)
-    paint_box (job, surface, g_array_index (wrong, RwBox, i));
+  cairo_surface_flush (surface);
+  rw_bands_paint (job, wrong, cairo_image_surface_get_data (surface), CAIRO_ANTIALIAS_GOOD);
+  cairo_surface_mark_dirty (surface);
 
   rw_raster_forget (self);
   self->surface = surface;
-  self->node = surface_node (job, surface);
+  self->node = surface_node (surface, (RwBox){ 0, 0, job->width, job->height });
   self->stamps = rw_stamps_new (job->layout);
   self->painted = *job;
 }
 
 /* ---- the patches ---- */
 
-static GskRenderNode *
-paint_patch (const RwRasterJob *job, RwBox box)
+/* The next pad, empty and large enough. */
+static Pad *
+turn_pad (RwRaster *self, const RwRasterJob *job)
 {
-  graphene_rect_t bounds = GRAPHENE_RECT_INIT (box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0);
-  GskRenderNode *node = gsk_cairo_node_new (&bounds);
-  cairo_t *cr = gsk_cairo_node_get_draw_context (node);
+  Pad *pad = &self->pads[self->pad ^= 1];
+  gsize size = (gsize) rw_bands_stride (job) * (gsize) (job->height * job->device_scale);
 
-  cairo_set_antialias (cr, CAIRO_ANTIALIAS_FAST);
-  paint (cr, job);
-  cairo_destroy (cr);
-  return node;
+  g_clear_pointer (&pad->surfaces, g_ptr_array_unref);
+  pad->surfaces = g_ptr_array_new_with_free_func ((GDestroyNotify) cairo_surface_destroy);
+  if (pad->size < size)
+    {
+      g_free (pad->pixels);
+      pad->pixels = g_malloc (size);
+      pad->size = size;
+    }
+  return pad;
 }
 
 static void
 paint_patches (RwRaster *self, const RwRasterJob *job)
 {
   g_autoptr (GArray) wrong = wrong_boxes (self, job, COARSE);
+  Pad *pad;
 
   self->patches = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
   self->covered = wrong->len == 1 && is_nearly_all (job, g_array_index (wrong, RwBox, 0));
+  if (wrong->len == 0)
+    return;
+
+  pad = turn_pad (self, job);
+  rw_bands_paint (job, wrong, pad->pixels, CAIRO_ANTIALIAS_FAST);
   for (guint i = 0; i < wrong->len; i++)
-    g_ptr_array_add (self->patches, paint_patch (job, g_array_index (wrong, RwBox, i)));
+    {
+      RwBox box = g_array_index (wrong, RwBox, i);
+      cairo_surface_t *surface = rw_bands_surface (job, pad->pixels, box);
+
+      g_ptr_array_add (pad->surfaces, surface);
+      g_ptr_array_add (self->patches, surface_node (surface, box));
+    }
 }
 
 /* ---- both ---- */

@@ -10,16 +10,7 @@
 
 #include <gtk/gtk.h>
 
-#include "canvas_view.h"
-#include "paint_cairo.h"
-
-typedef struct
-{
-  const RwLayout  *layout;
-  const RwPalette *palette;
-  RwCanvasView     place;
-  int              width, height, device_scale;
-} RwRasterJob;
+#include "canvas_bands.h"
 
 typedef struct _RwRaster RwRaster;
 

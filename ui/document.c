@@ -13,8 +13,8 @@ enum
   PROP_COUNT,
 };
 
-/* Between two times that forms and lists are told of a drag. */
-#define NOTE_MS 150
+/* Forms and lists are told of a drag when the hand has rested for so long. */
+#define NOTE_MS 120
 
 enum
 {
@@ -89,10 +89,11 @@ tell_change (RwDocument *self, RwChange what)
 {
   g_signal_emit (self, signals[CHANGED], 0, what);
   self->unnoted |= what;
-  if (!self->dragging)
-    note (self);
-  else if (self->noting == 0)
+  g_clear_handle_id (&self->noting, g_source_remove);
+  if (self->dragging)
     self->noting = g_timeout_add (NOTE_MS, note, self);
+  else
+    note (self);
 }
 
 /* The project is another than before: work out what follows, and say so. */

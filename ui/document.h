@@ -7,9 +7,9 @@
  * Signals
  *   changed      (RwChange what)  numbers, units or the project are others: for the drawing, which follows a
  *                                 drag frame by frame
- *   noted        (RwChange what)  the same for forms and lists: while something is dragged only some times a
- *                                 second, as nobody reads faster, and laying them out takes longer than the
- *                                 drawing; at once otherwise
+ *   noted        (RwChange what)  the same for forms and lists: while something is dragged only when the hand
+ *                                 rests, as nobody reads them meanwhile and laying them out takes longer than
+ *                                 the drawing; at once otherwise
  *   selected     ()               rw_document_selection() is another
  *   reference    ()               what it is compared with is another
  *   saved-state  ()               name, path, modified, or what can be undone is another
