@@ -160,11 +160,12 @@ fit_now (RwCanvas *self)
   double width = gtk_widget_get_width (GTK_WIDGET (self)) - 2 * MARGIN;
   double height = gtk_widget_get_height (GTK_WIDGET (self)) - 2 * MARGIN;
   RwBox paths = rw_sheet_extent (rw_canvas_sheet (self));
-  double wide = paths.x1 - paths.x0, high = paths.y1 - paths.y0;
+  double wide = paths.x1 - paths.x0, high = paths.y1 - paths.y0, bare;
 
   if (width < 1 || height < 1 || wide <= 0 || high <= 0)
     return;
-  self->place.zoom = 0.8 * MIN (width / wide, height / high);
+  bare = MIN (width / wide, height / high); /* without anything round it */
+  self->place.zoom = 0.8 * bare;
   for (int round = 0; round < 3; round++)
     {
       RwBox all;
@@ -174,7 +175,7 @@ fit_now (RwCanvas *self)
       all = extent (self);
       left_x = width - (all.x1 - all.x0 - wide) * zoom;
       left_y = height - (all.y1 - all.y0 - high) * zoom;
-      self->place.zoom = MAX (MIN (left_x / wide, left_y / high), 0.2 * zoom);
+      self->place.zoom = MAX (MIN (left_x / wide, left_y / high), 0.5 * bare);
     }
   drop_layout (self);
   rw_canvas_view_centre (&self->place, extent (self), width + 2 * MARGIN, height + 2 * MARGIN,

@@ -272,7 +272,7 @@ append_line (GtkSnapshot *snapshot, PangoLayout *line, RwColour colour, double x
 static void
 append_box (GtkSnapshot *snapshot, const RwPalette *palette, graphene_rect_t box)
 {
-  GdkRGBA paper = rgba (palette->paper, 0.94), line = rgba (palette->accent, 0.5);
+  GdkRGBA paper = rgba (palette->paper, 1), line = rgba (palette->accent, 0.5);
   GskRoundedRect frame;
 
   gsk_rounded_rect_init_from_rect (&frame, &box, 3);
