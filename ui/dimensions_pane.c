@@ -8,6 +8,9 @@
 #include "dimension_item.h"
 #include "words.h"
 
+/* Part or step, family, dimension. */
+#define MOST_DEPTH 3
+
 struct _RwDimensionsPane
 {
   GtkBox parent;
@@ -23,6 +26,7 @@ struct _RwDimensionsPane
   GtkTreeListModel   *tree;
   GtkSingleSelection *selection;
   gboolean            following; /* the document's selection is being shown */
+  guint               scroll_source;
 
   GtkWidget *tools;
   GtkWidget *view;
@@ -179,33 +183,40 @@ refill (RwDimensionsPane *self)
   plant (self);
 }
 
-/* The row of a line below row (NULL: the whole tree), its headings being unfolded on the way. */
-static GtkTreeListRow *
-unfold_to (RwDimensionsPane *self, GtkTreeListRow *above, RwDimensionItem *line)
+/* Where a line stands: the place of its heading in list, of the heading below that, of the line itself, in
+ * a row that ends with the line.  Their number; 0 where it is not in the list. */
+static int
+find_places (GListModel *list, RwDimensionItem *line, guint *places, int depth)
 {
-  GtkTreeListRow *row;
-
-  for (guint i = 0; (row = above != NULL ? gtk_tree_list_row_get_child_row (above, i)
-                                         : gtk_tree_list_model_get_child_row (self->tree, i)) != NULL; i++)
+  for (guint i = 0; depth < MOST_DEPTH && i < g_list_model_get_n_items (list); i++)
     {
-      g_autoptr (RwDimensionItem) item = RW_DIMENSION_ITEM (gtk_tree_list_row_get_item (row));
-      gboolean was_open = gtk_tree_list_row_get_expanded (row);
-      GtkTreeListRow *found = NULL;
+      g_autoptr (RwDimensionItem) item = RW_DIMENSION_ITEM (g_list_model_get_item (list, i));
+      GListModel *below = rw_dimension_item_children (item);
+      int found = item == line ? depth + 1 : below != NULL ? find_places (below, line, places, depth + 1) : 0;
 
-      if (item == line)
-        return row;
-      if (rw_dimension_item_row (item) == NULL)
-        {
-          gtk_tree_list_row_set_expanded (row, TRUE);
-          found = unfold_to (self, row, line);
-          if (found == NULL)
-            gtk_tree_list_row_set_expanded (row, was_open);
-        }
-      g_object_unref (row);
-      if (found != NULL)
+      places[depth] = i;
+      if (found > 0)
         return found;
     }
-  return NULL;
+  return 0;
+}
+
+/* The row of a line, the headings over it being unfolded; NULL where the line is not shown. */
+static GtkTreeListRow *
+unfold_to (RwDimensionsPane *self, RwDimensionItem *line)
+{
+  guint places[MOST_DEPTH];
+  int depth = find_places (rw_dimension_item_children (self->root), line, places, 0);
+  GtkTreeListRow *row = depth > 0 ? gtk_tree_list_model_get_child_row (self->tree, places[0]) : NULL;
+
+  for (int i = 1; i < depth; i++)
+    {
+      g_autoptr (GtkTreeListRow) heading = row;
+
+      gtk_tree_list_row_set_expanded (heading, TRUE);
+      row = gtk_tree_list_row_get_child_row (heading, places[i]);
+    }
+  return row;
 }
 
 /* ---- the selection ---- */
@@ -229,19 +240,32 @@ list_inside (GtkWidget *widget)
   return NULL;
 }
 
+/* After the frame that lays out what has just been filled or unfolded. */
+static gboolean
+scroll_to_selected (gpointer user_data)
+{
+  RwDimensionsPane *self = user_data;
+  guint place = gtk_single_selection_get_selected (self->selection);
+
+  self->scroll_source = 0;
+  if (place != GTK_INVALID_LIST_POSITION)
+    gtk_widget_activate_action (list_inside (self->view), "list.scroll-to-item", "u", place);
+  return G_SOURCE_REMOVE;
+}
+
 static void
 follow_selection (RwDimensionsPane *self)
 {
   int slot = selected_slot (self);
   RwDimensionItem *line = slot >= 0 ? g_hash_table_lookup (self->lines, GINT_TO_POINTER (slot)) : NULL;
-  g_autoptr (GtkTreeListRow) row = line != NULL ? unfold_to (self, NULL, line) : NULL;
+  g_autoptr (GtkTreeListRow) row = line != NULL ? unfold_to (self, line) : NULL;
   guint place = row != NULL ? gtk_tree_list_row_get_position (row) : GTK_INVALID_LIST_POSITION;
 
   self->following = TRUE;
   gtk_single_selection_set_selected (self->selection, place);
   self->following = FALSE;
-  if (row != NULL)
-    gtk_widget_activate_action (list_inside (self->view), "list.scroll-to-item", "u", place);
+  if (row != NULL && self->scroll_source == 0)
+    self->scroll_source = g_idle_add_full (GDK_PRIORITY_REDRAW + 10, scroll_to_selected, self, NULL);
 }
 
 static void
@@ -361,6 +385,7 @@ rw_dimensions_pane_dispose (GObject *object)
 {
   RwDimensionsPane *self = RW_DIMENSIONS_PANE (object);
 
+  g_clear_handle_id (&self->scroll_source, g_source_remove);
   g_clear_object (&self->document);
   g_clear_object (&self->tools);
   g_clear_object (&self->tree);

@@ -159,6 +159,7 @@ rw_findings_pane_init (RwFindingsPane *self)
 
   self->stale = TRUE;
   self->list = gtk_list_box_new ();
+  gtk_widget_add_css_class (self->list, "findings");
   gtk_widget_add_css_class (nothing, "dim-label");
   gtk_widget_set_margin_top (nothing, 16);
   gtk_list_box_set_placeholder (GTK_LIST_BOX (self->list), nothing);

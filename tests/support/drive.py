@@ -217,6 +217,14 @@ class Program:
         x("xdotool", "click", "1")
         time.sleep(0.1)
 
+    def click_words(self, pattern):
+        """Clicks on a label that is no control."""
+        label = next(found for found in walk(self.root)
+                     if role(found[0]) == "label" and re.search(pattern, words_of(found[0])))
+        spot = self.on_screen(*label)
+        x("xdotool", "mousemove", "--sync", str(spot[0]), str(spot[1]), "click", "1")
+        time.sleep(0.1)
+
     def wheel(self, name, turns, kind=None):
         self.point(name, kind)
         for _ in range(turns):

@@ -13,7 +13,7 @@ import tempfile
 import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, wait  # noqa: E402
+from drive import Failure, Program, wait, x  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 DIAMETER = "Rim outside diameter"
@@ -178,6 +178,36 @@ def case_findings(window):
     window.await_words(r"^\d+ stops?$")
     window.keys("ctrl+z", "ctrl+z")
     window.await_no_words(r"^\d+ stops?$")
+
+
+def case_results_lead_to_their_numbers(window):
+    """Pressing a result at the foot shows it in the list, and in the form where it is a parameter."""
+    window.click("Action at 12: 2.40 mm")
+    window.await_words("^Action at fret 12$")
+    window.click("Neck angle 1.92°")
+    window.find("Thickness near the heel")
+    window.await_words("^Neck angle as cut$")
+
+
+def case_groups(window):
+    """One group is open at a time; with Control held, as many as are pressed."""
+    window.click("Build")
+    window.find("Handed")
+    window.click("Scale and frets")
+    window.find("Scale length")
+    wait(lambda: not window.has("Handed"), "the group before to be folded")
+    x("xdotool", "keydown", "ctrl")
+    window.click("Build")
+    x("xdotool", "keyup", "ctrl")
+    window.find("Handed")
+    expect(window.has("Scale length"), "the other group has been folded")
+
+
+def case_findings_lead_to_their_rows(window):
+    """Choosing a finding opens the form at what it names first: the springback that was not tested."""
+    wait(lambda: window.says("bend a test piece"), "the finding")
+    window.click_words("bend a test piece")
+    window.find("Springback in a test bend")
 
 
 def case_measured(window):
