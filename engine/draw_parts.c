@@ -303,12 +303,15 @@ rw_hatch (RwDraft *draft, const RwPoint *points, int count, double step, int lea
       low = fmin (low, points[i].y - lean * points[i].x);
       high = fmax (high, points[i].y - lean * points[i].x);
     }
-  if (!(high - low < HATCH_MOST * step))
+  if (!(high > low && high - low < HATCH_MOST * step))
     return;
 
+  int strokes = (int) ceil ((high - low) / (step * G_SQRT2) - 0.5);
+
   rw_path_begin (draft->sheet, RW_PEN_GRAIN, RW_TINT_NONE);
-  for (double level = low + step * G_SQRT2 / 2; level < high; level += step * G_SQRT2)
+  for (int k = 0; k < strokes; k++)
     {
+      double level = low + (k + 0.5) * step * G_SQRT2;
       g_autoptr (GArray) x = crossings (points, count, lean, level);
 
       for (guint i = 0; i + 1 < x->len; i += 2)

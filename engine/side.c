@@ -192,6 +192,23 @@ settle_actions (RwModel *m)
     rw_settle (m, RW_SETUP_ACTION + places[i], rw_side_action (m, &m->r->side, places[i]));
 }
 
+/* What a search without a solution leaves behind means nothing, and may be of any size: only the reason is kept. */
+static void
+forget_trial (RwSide *side)
+{
+  double *const numbers[] = { &side->angle, &side->bridge_height, &side->sag, &side->bridge_top, &side->fret_plane,
+                              &side->action, &side->slope_front, &side->slope_short, &side->slope_tail, &side->force,
+                              &side->nut_to_rim, &side->heel_start, &side->pull_up, &side->lift_short,
+                              &side->rod_moment, &side->relief, &side->relief_free };
+
+  for (guint i = 0; i < G_N_ELEMENTS (numbers); i++)
+    *numbers[i] = NAN;
+  for (guint i = 0; i < G_N_ELEMENTS (side->foot_share); i++)
+    side->foot_share[i] = NAN;
+  for (guint i = 0; i < G_N_ELEMENTS (side->lift); i++)
+    side->lift[i] = NAN;
+}
+
 void
 rw_model_side (RwModel *m)
 {
@@ -199,7 +216,10 @@ rw_model_side (RwModel *m)
 
   *side = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION), rw_measured_or (m, RW_BRIDGE_SAG, NAN));
   if (side->outcome != RW_SIDE_SOLVED)
-    return;
+    {
+      forget_trial (side);
+      return;
+    }
 
   rw_settle (m, RW_NECK_ANGLE, side->angle / RW_RAD);
   rw_settle (m, RW_BRIDGE_HEIGHT, side->bridge_height);

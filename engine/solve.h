@@ -16,7 +16,8 @@ typedef enum
   RW_SIDE_NO_BALANCE,    /* sag, angle and force find no balance */
 } RwSideOutcome;
 
-/* The side view in the frame of the pot, for drawing and findings.  Lengths mm, angles radians. */
+/* The side view in the frame of the pot, for drawing and findings.  Lengths mm, angles radians.  Where it could not be
+ * solved, outcome says why and all numbers are NaN. */
 typedef struct
 {
   RwSideOutcome outcome;

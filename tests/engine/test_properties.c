@@ -61,6 +61,9 @@ test_finite (void)
         g_assert_true (isfinite (result->value[always[i]]));
       if (result->side.outcome == RW_SIDE_SOLVED)
         g_assert_true (isfinite (result->value[RW_NECK_ANGLE]) && isfinite (result->value[RW_BRIDGE_SAG]));
+      else
+        g_assert_true (isnan (result->side.nut_to_rim) && isnan (result->side.heel_start)
+                       && isnan (result->side.bridge_top) && isnan (result->side.lift[12]));
     }
 }
 
