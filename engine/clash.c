@@ -7,7 +7,8 @@
 #define ARC_PIECES 16      /* straight ones, for the dimension line of an angle */
 
 /* Paper mm at small letters of 2.5 mm. */
-#define CLEARANCE 0.4  /* kept round lettering */
+#define CLEARANCE 0.4  /* kept between lettering and lines */
+#define WORD_SPACE 1.2 /* kept between figures, lest two be read as one */
 #define SEPARATION 2.0 /* dimension lines closer than this look like one */
 
 /* Does the piece from a to b touch the box?  Liang and Barsky, "A new concept and method for line clipping",
@@ -53,8 +54,8 @@ box_of (RwPoint a, RwPoint b)
 
 typedef struct
 {
-  RwBox    box;       /* upright, with clearance */
-  RwBox    own;       /* in the frame of the base line, with clearance */
+  RwBox    box;       /* upright, with a word space: against other lettering */
+  RwBox    own;       /* in the frame of the base line, with clearance: against lines */
   RwPoint  at;
   double   cosine, sine;
   gboolean met[4]; /* by kind of obstacle */
@@ -88,7 +89,7 @@ static double
 cost_of_text (const RwObstacles *obstacles, const RwPlacedText *text, double unit)
 {
   double clearance = CLEARANCE * unit;
-  TextTest test = { .box = widened (text->box, clearance),
+  TextTest test = { .box = widened (text->box, WORD_SPACE * unit),
                     .own = widened ((RwBox){ 0, 0, text->width, text->size }, clearance),
                     .at = text->at,
                     .cosine = cos (text->turn),
