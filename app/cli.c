@@ -4,9 +4,9 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "io/project_file.h"
 #include "examples.h"
 #include "options.h"
-#include "project_file.h"
 
 enum
 {

@@ -1,7 +1,7 @@
 /* Builds that come with the program. */
 #pragma once
 
-#include "project.h"
+#include "project/project.h"
 
 typedef struct
 {

@@ -2,8 +2,8 @@
 
 #include <string.h>
 
+#include "io/project_file.h"
 #include "closest.h"
-#include "project_file.h"
 
 G_DEFINE_QUARK (rw-options-error-quark, rw_options_error)
 

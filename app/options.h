@@ -1,8 +1,8 @@
 /* The options of the command line, and the build that they describe. */
 #pragma once
 
-#include "list_file.h"
-#include "papers.h"
+#include "io/list_file.h"
+#include "io/papers.h"
 
 /* What a command takes besides --help. */
 typedef enum

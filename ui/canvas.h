@@ -17,8 +17,8 @@
 
 #include <gtk/gtk.h>
 
+#include "draw/drawing.h"
 #include "document.h"
-#include "drawing.h"
 
 #define RW_TYPE_CANVAS (rw_canvas_get_type ())
 G_DECLARE_FINAL_TYPE (RwCanvas, rw_canvas, RW, CANVAS, GtkWidget)

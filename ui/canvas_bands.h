@@ -4,8 +4,8 @@
 
 #include <cairo.h>
 
+#include "io/paint_cairo.h"
 #include "canvas_view.h"
-#include "paint_cairo.h"
 
 /* What is painted: a layout at a place of a widget, in the widget's logical pixels. */
 typedef struct

@@ -2,9 +2,9 @@
 
 #include <math.h>
 
+#include "sheet/trace.h"
 #include "canvas_stamp.h"
 #include "theme.h"
-#include "trace.h"
 
 /* Long-dashed double-dotted, for what was before (ISO 128-2), pixels. */
 static const double ghost_dashes[] = { 12, 2.5, 1.5, 2.5, 1.5, 2.5 };

@@ -1,12 +1,12 @@
 /* The canvas' inside, for canvas*.c only. */
 #pragma once
 
+#include "draw/grip.h"
+#include "io/paint_cairo.h"
+#include "sheet/layout.h"
 #include "canvas.h"
 #include "canvas_raster.h"
 #include "canvas_view.h"
-#include "grip.h"
-#include "layout.h"
-#include "paint_cairo.h"
 
 /* A drag under way. */
 typedef struct

@@ -1,7 +1,7 @@
 /* Stamps: what each part of a laid-out drawing looks like and where it is, for telling two drawings apart. */
 #pragma once
 
-#include "layout.h"
+#include "sheet/layout.h"
 
 typedef struct _RwStamps RwStamps;
 

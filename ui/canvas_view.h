@@ -4,7 +4,7 @@
  */
 #pragma once
 
-#include "sheet.h"
+#include "sheet/sheet.h"
 
 /* One millimetre of paper on the screen, in logical pixels: line weights and lettering come out as they do on
  * paper at 96 pixels to the inch, which CSS takes as its inch too. */

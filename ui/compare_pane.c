@@ -3,8 +3,8 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "draw/compare.h"
 #include "access.h"
-#include "compare.h"
 #include "dialogs.h"
 #include "words.h"
 

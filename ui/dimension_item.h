@@ -7,7 +7,7 @@
 
 #include <gio/gio.h>
 
-#include "listing.h"
+#include "check/listing.h"
 
 #define RW_TYPE_DIMENSION_ITEM (rw_dimension_item_get_type ())
 G_DECLARE_FINAL_TYPE (RwDimensionItem, rw_dimension_item, RW, DIMENSION_ITEM, GObject)

@@ -20,10 +20,10 @@
 
 #include <gio/gio.h>
 
-#include "finding.h"
-#include "history.h"
-#include "listing.h"
-#include "sheet.h"
+#include "check/finding.h"
+#include "check/listing.h"
+#include "project/history.h"
+#include "sheet/sheet.h"
 
 typedef enum
 {

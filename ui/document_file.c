@@ -4,7 +4,7 @@
 #include <glib/gi18n.h>
 #include <string.h>
 
-#include "project_file.h"
+#include "io/project_file.h"
 
 void
 rw_document_new_project (RwDocument *self)

@@ -3,7 +3,7 @@
 
 #include <glib/gi18n.h>
 
-#include "project_file.h"
+#include "io/project_file.h"
 
 static void
 take_reference (RwDocument *self, const RwProject *project, char *name)

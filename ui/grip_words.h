@@ -1,8 +1,8 @@
 /* What a grip says of itself, translated.  All strings are new. */
 #pragma once
 
+#include "draw/grip.h"
 #include "document.h"
-#include "grip.h"
 
 /* "Bridge beyond the rim’s centre"; for an item of a list "Course thickness 2". */
 char *rw_grip_name   (const RwGrip *grip);

@@ -4,7 +4,7 @@
 
 #include <gtk/gtk.h>
 
-#include "finding.h"
+#include "check/finding.h"
 
 #define RW_TYPE_MARK (rw_mark_get_type ())
 G_DECLARE_FINAL_TYPE (RwMark, rw_mark, RW, MARK, GtkWidget)

@@ -2,7 +2,7 @@
  * Nothing of it is the maker's work, so a file that can't be read or written is no fault. */
 #pragma once
 
-#include "param.h"
+#include "table/param.h"
 
 typedef struct
 {

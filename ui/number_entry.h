@@ -3,7 +3,7 @@
 
 #include <gtk/gtk.h>
 
-#include "param_text.h"
+#include "table/param_text.h"
 
 #define RW_TYPE_NUMBER_ENTRY (rw_number_entry_get_type ())
 G_DECLARE_FINAL_TYPE (RwNumberEntry, rw_number_entry, RW, NUMBER_ENTRY, GtkEntry)

@@ -3,7 +3,7 @@
 
 #include <gtk/gtk.h>
 
-#include "paper_set.h"
+#include "io/paper_set.h"
 
 #define RW_TYPE_PAGE_VIEW (rw_page_view_get_type ())
 G_DECLARE_FINAL_TYPE (RwPageView, rw_page_view, RW, PAGE_VIEW, GtkWidget)

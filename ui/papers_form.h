@@ -8,7 +8,7 @@
 
 #include <gtk/gtk.h>
 
-#include "paper_set.h"
+#include "io/paper_set.h"
 
 #define RW_TYPE_PAPERS_FORM (rw_papers_form_get_type ())
 G_DECLARE_FINAL_TYPE (RwPapersForm, rw_papers_form, RW, PAPERS_FORM, GtkBox)

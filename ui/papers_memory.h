@@ -6,7 +6,7 @@
 
 #include <gtk/gtk.h>
 
-#include "paper_set.h"
+#include "io/paper_set.h"
 
 typedef struct
 {

@@ -2,10 +2,10 @@
 
 #include <glib/gi18n.h>
 
+#include "io/papers.h"
 #include "access.h"
 #include "dialogs.h"
 #include "page_view.h"
-#include "papers.h"
 #include "papers_form.h"
 #include "print.h"
 

@@ -2,8 +2,8 @@
 
 #include <glib/gi18n.h>
 
+#include "table/material.h"
 #include "access.h"
-#include "material.h"
 #include "words.h"
 
 /* What hangs on a drop-down: whom it speaks for. */

@@ -1,8 +1,8 @@
 #include "plot_view.h"
 
+#include "io/paint_cairo.h"
+#include "sheet/layout.h"
 #include "canvas_view.h"
-#include "layout.h"
-#include "paint_cairo.h"
 #include "theme.h"
 
 /* Pixels. */

@@ -3,7 +3,7 @@
 
 #include <gtk/gtk.h>
 
-#include "study.h"
+#include "study/study.h"
 
 #define RW_TYPE_PLOT_VIEW (rw_plot_view_get_type ())
 G_DECLARE_FINAL_TYPE (RwPlotView, rw_plot_view, RW, PLOT_VIEW, GtkWidget)

@@ -3,7 +3,7 @@
 
 #include <gtk/gtk.h>
 
-#include "paper_set.h"
+#include "io/paper_set.h"
 
 /* An operation that paints the pages of a set, one when it is asked for it; it takes the set over. */
 GtkPrintOperation *rw_print_new (RwPaperSet *set, const char *job_name);

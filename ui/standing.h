@@ -2,7 +2,7 @@
  * whether the build as chosen has no use for it; and why, in words. */
 #pragma once
 
-#include "solve.h"
+#include "model/solve.h"
 
 typedef enum
 {

@@ -3,9 +3,9 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "study/study.h"
 #include "access.h"
 #include "plot_view.h"
-#include "study.h"
 #include "study_table.h"
 #include "words.h"
 

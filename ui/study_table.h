@@ -3,7 +3,7 @@
 
 #include <gtk/gtk.h>
 
-#include "study.h"
+#include "study/study.h"
 
 #define RW_TYPE_STUDY_TABLE (rw_study_table_get_type ())
 G_DECLARE_FINAL_TYPE (RwStudyTable, rw_study_table, RW, STUDY_TABLE, GtkBox)

@@ -1,6 +1,6 @@
 #include "theme.h"
 
-#include "paint_cairo.h"
+#include "io/paint_cairo.h"
 #include "rimwright-resources.h"
 
 #define PROVIDER_KEY "rw-colours"

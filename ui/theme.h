@@ -3,7 +3,7 @@
 
 #include <gtk/gtk.h>
 
-#include "finding.h"
+#include "check/finding.h"
 
 /* Loads the style sheet and the accent of the drawing for everything on a display, and keeps the accent
  * in step with the desktop's light or dark setting. */

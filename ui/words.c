@@ -4,7 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "material.h"
+#include "table/material.h"
 
 /* Options in plain words.  What is missing here is shown as the table has it, which suits "film" or
  * "stick" but not "neck_takes_one". */

@@ -1,8 +1,8 @@
 /* Words and numbers as the window shows them, translated.  Strings marked new are freed by the caller. */
 #pragma once
 
-#include "finding.h"
-#include "sheet.h"
+#include "check/finding.h"
+#include "sheet/sheet.h"
 
 /* The option of a choice in plain words: "neck takes one" -> "The neck takes one place". */
 const char *rw_choice_words (const RwParam *param, int place);

@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "quantity.h"
+#include "table/quantity.h"
 
 void
 rw_json_string (GString *out, const char *text)

@@ -2,8 +2,8 @@
  * All in English and without regard to the locale. */
 #pragma once
 
-#include "answer.h"
-#include "listing.h"
+#include "check/answer.h"
+#include "check/listing.h"
 
 typedef enum { RW_LIST_TEXT, RW_LIST_CSV, RW_LIST_JSON } RwListFormat;
 

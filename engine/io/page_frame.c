@@ -1,6 +1,6 @@
 #include "page_frame.h"
 
-#include "layout.h"
+#include "sheet/layout.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>

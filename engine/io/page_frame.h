@@ -4,7 +4,7 @@
  */
 #pragma once
 
-#include "sheet.h"
+#include "sheet/sheet.h"
 
 /* Where things stand on a page, mm from its lower left corner, y up. */
 typedef struct

@@ -3,7 +3,7 @@
 
 #include <cairo.h>
 
-#include "layout.h"
+#include "sheet/layout.h"
 
 typedef struct
 {

@@ -2,8 +2,8 @@
  * before either. */
 #pragma once
 
+#include "paper/paper.h"
 #include "page.h"
-#include "paper.h"
 #include "paper_size.h"
 
 /* What a printer can make of 100 mm and yet be fit for templates, mm. */

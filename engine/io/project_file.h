@@ -18,8 +18,8 @@
  */
 #pragma once
 
+#include "project/project.h"
 #include "file_error.h"
-#include "project.h"
 
 #define RW_FILE_VERSION 1
 

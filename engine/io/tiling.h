@@ -6,7 +6,7 @@
  */
 #pragma once
 
-#include "layout.h"
+#include "sheet/layout.h"
 #include "page_frame.h"
 
 typedef struct

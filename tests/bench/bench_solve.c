@@ -5,7 +5,7 @@
  */
 #include <stdlib.h>
 
-#include "solve.h"
+#include "model/solve.h"
 
 #define ROUNDS 11
 #define SOLVES 500

@@ -1,5 +1,5 @@
 /* Sections of the neck against closed forms. */
-#include "beam.h"
+#include "model/beam.h"
 
 #include "expected.h"
 

@@ -1,7 +1,7 @@
 /* Findings: every rule has a build on which it fires, with its severity and the place to look at first, and
- * one near by on which it is silent.  Severities and limits are those of engine/check.h; the builds are made
+ * one near by on which it is silent.  Severities and limits are those of engine/check/check.h; the builds are made
  * so that the number in question is plainly on one side of the limit or the other. */
-#include "finding.h"
+#include "check/finding.h"
 
 #include <string.h>
 

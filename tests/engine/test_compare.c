@@ -1,5 +1,5 @@
 /* What differs between two builds. */
-#include "compare.h"
+#include "draw/compare.h"
 
 #include <math.h>
 

@@ -1,6 +1,6 @@
 #include <string.h>
 
-#include "dim.h"
+#include "table/dim.h"
 
 static void
 test_rows (void)

@@ -1,4 +1,4 @@
-#include "drawing.h"
+#include "draw/drawing.h"
 
 #include <math.h>
 #include <string.h>

@@ -1,6 +1,6 @@
 /* Grips as pure mappings.  The expectations are the mapping's own inverse (a place made from a value must give
  * the value back), the ranges of the parameter table, and steps by hand. */
-#include "grip.h"
+#include "draw/grip.h"
 
 #include <math.h>
 

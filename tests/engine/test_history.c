@@ -1,5 +1,5 @@
 /* Undo and redo as scenarios: tables of commands with what must be there after each. */
-#include "history.h"
+#include "project/history.h"
 
 typedef enum { PUT, MERGE, BEGIN, END, CANCEL, BARRIER, UNDO, REDO, SAVED, STOP } Command;
 

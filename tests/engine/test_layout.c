@@ -1,5 +1,5 @@
 /* Laying out: where lines, heads and figures of dimensions stand, and that lettering keeps clear. */
-#include "layout.h"
+#include "sheet/layout.h"
 
 #include <math.h>
 #include <string.h>

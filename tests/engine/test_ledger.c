@@ -1,9 +1,9 @@
 /* The ledger: what is let in, what the mean is, what reaches the solver. */
-#include "ledger.h"
+#include "project/ledger.h"
 
 #include <math.h>
 
-#include "param.h"
+#include "table/param.h"
 
 static void
 put (RwLedger *ledger, const char *id, double reading, const char *note)

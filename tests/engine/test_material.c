@@ -1,8 +1,8 @@
 #include <math.h>
 #include <string.h>
 
-#include "material.h"
-#include "quantity.h"
+#include "table/material.h"
+#include "table/quantity.h"
 
 static void
 test_find (void)

@@ -1,7 +1,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "measured.h"
+#include "project/measured.h"
 
 static int
 count_set (const RwMeasured *measured)

@@ -1,6 +1,6 @@
 #include <math.h>
 
-#include "note.h"
+#include "table/note.h"
 
 /* Worked out from the definition, f = 440 * 2^(n/12), to four digits after the point: half of the last one. */
 #define HERTZ 0.00005

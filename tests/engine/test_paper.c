@@ -1,6 +1,6 @@
+#include "paper/paper.h"
+#include "sheet/layout.h"
 #include "built.h"
-#include "layout.h"
-#include "paper.h"
 #include "random_design.h"
 
 #include <math.h>

@@ -1,8 +1,8 @@
 #include <math.h>
 #include <string.h>
 
-#include "material.h"
-#include "param.h"
+#include "table/material.h"
+#include "table/param.h"
 #include "random_design.h"
 
 #define ROUNDS 100

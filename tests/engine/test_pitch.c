@@ -4,8 +4,8 @@
  * steel of 200 GPa and 7850 kg/m3.  Figures worked out apart from the program, with exact geometry, for strings
  * that slip: stretch as in G. Byers, "Classic guitar intonation", American Lutherie 47 (1996); stiffness by
  * H. Fletcher, JASA 36 (1964) 203, pinned ends. */
+#include "model/pitch.h"
 #include "expected.h"
-#include "pitch.h"
 
 typedef struct
 {

@@ -2,7 +2,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "quantity.h"
+#include "table/quantity.h"
 
 /* One rounding of a conversion; values are definitions (inch and pound of 1959, US gallon of 231 cubic
  * inches, zero of Celsius) worked out by hand. */

@@ -1,5 +1,5 @@
 /* The description of drawings: what items hold, how far they reach, how they move. */
-#include "sheet.h"
+#include "sheet/sheet.h"
 
 #include <math.h>
 

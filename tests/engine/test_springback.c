@@ -1,8 +1,8 @@
 /* Former and strip of the tension hoop. */
 #include <math.h>
 
+#include "table/material.h"
 #include "expected.h"
-#include "material.h"
 
 /* Bars 6 mm thick bent to a neutral radius of 140 mm, and where they spring to by the formula of F. J.
  * Gardiner, "The springback of metals", Trans. ASME 79 (1957); yield and modulus as in the table of

@@ -1,6 +1,6 @@
 #include <string.h>
 
-#include "param.h"
+#include "table/param.h"
 
 static gboolean
 read_set (RwDesign *design, const char *text, RwStyle style, GError **error)

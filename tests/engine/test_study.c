@@ -1,10 +1,10 @@
 /* Tables and plots of the studies. */
-#include "study.h"
+#include "study/study.h"
 
 #include <math.h>
 
+#include "sheet/plot.h"
 #include "expected.h"
-#include "plot.h"
 #include "random_design.h"
 
 static const char *

@@ -4,9 +4,9 @@
 
 #include <string.h>
 
-#include "json_scan.h"
-#include "list_file.h"
-#include "project_file.h"
+#include "io/json_scan.h"
+#include "io/list_file.h"
+#include "io/project_file.h"
 
 static void
 check_refusal (const GError *error)

@@ -4,7 +4,7 @@
 
 #include <math.h>
 
-#include "quantity.h"
+#include "table/quantity.h"
 
 static const char *const units[] = { "mm", "deg", "", "%", "N/m", "kg/m3", "GPa", "degC", "ml" };
 

@@ -1,8 +1,8 @@
 /* Pages written as PDF, SVG and PNG, read back by other programs: poppler, and GLib's reader of XML. */
-#include "export_pdf.h"
-#include "export_png.h"
-#include "export_svg.h"
-#include "file_error.h"
+#include "io/export_pdf.h"
+#include "io/export_png.h"
+#include "io/export_svg.h"
+#include "io/file_error.h"
 #include "read_back.h"
 
 #include <locale.h>

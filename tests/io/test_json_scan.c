@@ -1,6 +1,6 @@
 /* What the strict scan lets through and what it refuses, with the place that it names.  Grammar: RFC 8259,
  * The JavaScript Object Notation (JSON) Data Interchange Format, 2017. */
-#include "json_scan.h"
+#include "io/json_scan.h"
 
 #include <string.h>
 

@@ -1,6 +1,6 @@
 /* Papers as they leave: true to scale, whole, named, the same every time, or not there at all. */
-#include "file_error.h"
-#include "papers.h"
+#include "io/file_error.h"
+#include "io/papers.h"
 #include "read_back.h"
 
 #include <glib/gstdio.h>

@@ -1,6 +1,6 @@
 /* Project files: what is written reads back to the last bit, what is foreign is kept, what is damaged is
  * refused in one sentence. */
-#include "project_file.h"
+#include "io/project_file.h"
 
 #include <glib/gstdio.h>
 #include <locale.h>

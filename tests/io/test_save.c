@@ -1,5 +1,5 @@
 /* Saving in one step: the new content or the old file, nothing between and nothing left over. */
-#include "save.h"
+#include "io/save.h"
 
 #include <errno.h>
 #include <glib/gstdio.h>

@@ -1,8 +1,8 @@
 /* Drawings in full size on several pages: how many, where, and that all of it is there. */
-#include "export_pdf.h"
-#include "paper_size.h"
+#include "io/export_pdf.h"
+#include "io/paper_size.h"
+#include "io/tiling.h"
 #include "read_back.h"
-#include "tiling.h"
 
 #include <math.h>
 

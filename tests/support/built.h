@@ -1,7 +1,7 @@
 /* A build given by what it changes in the built-in one, solved. */
 #pragma once
 
-#include "solve.h"
+#include "model/solve.h"
 
 typedef struct
 {

@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "material.h"
+#include "table/material.h"
 
 static gboolean
 one_in (int n)

@@ -2,7 +2,7 @@
  * run is repeated by the seed that it prints. */
 #pragma once
 
-#include "param.h"
+#include "table/param.h"
 
 /* Every parameter anywhere in its range, ends included now and then: what an engine must survive. */
 void random_design (RwDesign *design);

@@ -1,7 +1,7 @@
 /* Reading back what was written, with programs that had no part in writing it. */
 #pragma once
 
-#include "sheet.h"
+#include "sheet/sheet.h"
 
 /* What a program of poppler prints about a PDF, called with options before the file; NULL, and the test
  * skipped, where it is not installed. */

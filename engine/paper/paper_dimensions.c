@@ -1,0 +1,105 @@
+#include "paper_column.h"
+
+#include "check/listing.h"
+
+#include <math.h>
+
+/* The list of dimensions in the order of the making, with room to write down what came out.  The pitch of
+ * every string at every fret is left to files: it is not cut or measured. */
+
+#define LINE 4.8
+#define BLANK_LEAST 12.0
+
+typedef struct
+{
+  double value, unit, tolerance, planned, measured, end; /* places across the page */
+} Places;
+
+static Places
+places_of (const RwPaperJob *job)
+{
+  double w = job->width;
+
+  return (Places){ w * 0.54, w * 0.55, w * 0.65, w * 0.79, w * 0.82, w };
+}
+
+static char *
+figure (const RwPaperJob *job, double value, const char *unit)
+{
+  return rw_quantity_show (value, unit, job->style.units, job->style.decimal);
+}
+
+static void
+set_head (RwColumn *column, const Places *at)
+{
+  rw_column_text (column, at->value, RW_ALIGN_END, N_ ("now"));
+  rw_column_text (column, at->tolerance, RW_ALIGN_START, "±");
+  rw_column_text (column, at->planned, RW_ALIGN_END, N_ ("planned"));
+  rw_column_text (column, at->measured, RW_ALIGN_START, N_ ("measured"));
+  rw_column_down (column, LINE);
+}
+
+static void
+set_row (RwColumn *column, const Places *at, const RwRow *row)
+{
+  const RwPaperJob *job = column->job;
+  const RwDim *dim = rw_slot_dim (row->slot);
+  g_autofree char *label = rw_slot_label (row->slot), *now = figure (job, row->value, dim->unit);
+
+  rw_column_room (column, 0);
+  rw_column_text (column, 0, RW_ALIGN_START, label);
+  rw_column_text (column, at->value, RW_ALIGN_END, now);
+  rw_column_text (column, at->unit, RW_ALIGN_START, rw_quantity_unit (dim->unit, job->style.units));
+  if (dim->tolerance > 0)
+    {
+      g_autofree char *tolerance = figure (job, dim->tolerance, dim->unit),
+                      *words = g_strconcat ("± ", tolerance, NULL);
+
+      rw_column_text (column, at->tolerance, RW_ALIGN_START, words);
+    }
+  if (isfinite (row->planned) && fabs (row->planned - row->value) > 1e-9)
+    {
+      g_autofree char *planned = figure (job, row->planned, dim->unit);
+
+      rw_column_text (column, at->planned, RW_ALIGN_END, planned);
+    }
+  if (isfinite (row->measured))
+    {
+      g_autofree char *measured = figure (job, row->measured, dim->unit);
+
+      rw_column_text (column, at->measured, RW_ALIGN_START, measured);
+    }
+  else if (dim->tolerance > 0 && at->end - at->measured > BLANK_LEAST)
+    rw_column_blank (column, at->measured, at->end);
+  rw_column_down (column, LINE);
+}
+
+RwSheet *
+rw_paper_dimensions (const RwPaperJob *job)
+{
+  g_autoptr (GArray) rows = rw_listing_rows (job->result, job->planned, job->measured);
+  RwColumn column = rw_column_begin (job, N_ ("Dimensions"));
+  Places at = places_of (job);
+
+  for (int step = 0; step < RW_STEP_COUNT; step++)
+    {
+      gboolean begun = FALSE;
+
+      for (guint i = 0; i < rows->len; i++)
+        {
+          const RwRow *row = &g_array_index (rows, RwRow, i);
+          const RwDim *dim = rw_slot_dim (row->slot);
+
+          if ((int)dim->step != step || dim->span == RW_SPAN_STRING_FRET)
+            continue;
+          if (!begun)
+            {
+              rw_column_heading (&column, 3 * LINE, rw_step_title ((RwStep)step));
+              set_head (&column, &at);
+            }
+          begun = TRUE;
+          set_row (&column, &at, row);
+        }
+    }
+  return rw_column_end (&column);
+}
