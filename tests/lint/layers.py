@@ -10,7 +10,7 @@ import re
 import sys
 from pathlib import Path
 
-ENGINE = ["table", "project", "model", "check", "sheet", "draw", "study", "paper"]
+ENGINE = ["table", "project", "model", "check", "making", "stock", "sheet", "draw", "study", "paper"]
 LAYERS = ["engine/" + folder for folder in ENGINE] + ["engine/io", "ui", "app"]  # from the bottom up
 IO, UI = LAYERS.index("engine/io"), LAYERS.index("ui")
 OUTSIDE = {"gio": IO, "json-glib": IO, "cairo": IO, "pango": IO, "gtk": UI, "gdk": UI, "gsk": UI, "graphene": UI,
