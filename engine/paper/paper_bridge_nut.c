@@ -1,5 +1,6 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* Where the strings' slots go in nut and bridge.  Both are seen from the tail, towards the headstock, so that
@@ -42,9 +43,9 @@ draw_block (RwDraft *draft, const Block *block, const char *words)
       words, 0);
   for (int i = 1; i <= draft->result->plan.strings; i++)
     draw_slot (draft, block, i, first);
-  rw_paper_side (draft, (RwPoint){ 0, block->height + 13 }, 0, words);
-  rw_paper_words (draft, (RwPoint){ block->half + 10, block->height / 2 }, N_ ("treble"));
-  rw_paper_words (draft, (RwPoint){ -block->half - 10, block->height / 2 }, N_ ("bass"));
+  rw_paper_side (draft, (RwPoint){ 0, block->height + 13 }, 0, _(words));
+  rw_paper_words (draft, (RwPoint){ block->half + 10, block->height / 2 }, _("treble"));
+  rw_paper_words (draft, (RwPoint){ -block->half - 10, block->height / 2 }, _("bass"));
 }
 
 static void
@@ -76,26 +77,26 @@ write_notes (RwDraft *draft, RwPoint at)
 
   rw_paper_line (
       draft, &at,
-      N_ ("Figures run from the first string, middle to middle. Strings are drawn at their gauges."));
+      _("Figures run from the first string, middle to middle. Strings are drawn at their gauges."));
   rw_paper_print (draft, &at,
-                  N_ ("Nut: undersides of the strings %s over the plane of the fret crowns, which stand %s "
+                  _("Nut: undersides of the strings %s over the plane of the fret crowns, which stand %s "
                       "over the board; slope the slots down to the posts."),
                   over, crown);
   rw_paper_print (draft, &at,
-                  N_ ("Bridge: %s high at the strings, feet included, measured with the head tight; lower it "
+                  _("Bridge: %s high at the strings, feet included, measured with the head tight; lower it "
                       "only when the strings have settled."),
                   height);
   if (short_apart)
     rw_paper_line (draft, &at,
-                   N_ ("The short string has no place in the nut: its own stands beside its start fret."));
+                   _("The short string has no place in the nut: its own stands beside its start fret."));
   rw_paper_line (draft, &at,
-                 N_ ("Measured: bridge height ____________   string height at the nut ____________"));
+                 _("Measured: bridge height ____________   string height at the nut ____________"));
 }
 
 RwSheet *
 rw_paper_bridge_nut (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Nut and bridge slots"));
+  RwDraft draft = rw_paper_begin (job, _("Nut and bridge slots"));
   const RwDesign *design = draft.design;
   double crown = design->frets_count > 0.5 ? design->frets_crown_height : 0;
   Block nut
@@ -107,10 +108,10 @@ rw_paper_bridge_nut (const RwPaperJob *job)
           rw_draft_value (&draft, RW_BRIDGE_HEIGHT), 0 };
   guint first;
 
-  draw_block (&draft, &bridge, N_ ("bridge"));
+  draw_block (&draft, &bridge, N_ ("Bridge"));
   draw_feet (&draft);
   first = draft.sheet->items->len;
-  draw_block (&draft, &nut, N_ ("nut"));
+  draw_block (&draft, &nut, N_ ("Nut"));
   rw_sheet_move (draft.sheet, first, 0, bridge.height + 48);
   rw_paper_mirror_along (&draft);
   write_notes (&draft, (RwPoint){ -bridge.half - 14, -22 });

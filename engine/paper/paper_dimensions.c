@@ -2,6 +2,7 @@
 
 #include "check/listing.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* The list of dimensions in the order of the making, with room to write down what came out.  The pitch of
@@ -32,10 +33,10 @@ figure (const RwPaperJob *job, double value, const char *unit)
 static void
 set_head (RwColumn *column, const Places *at)
 {
-  rw_column_text (column, at->value, RW_ALIGN_END, N_ ("now"));
+  rw_column_text (column, at->value, RW_ALIGN_END, _("now"));
   rw_column_text (column, at->tolerance, RW_ALIGN_START, "±");
-  rw_column_text (column, at->planned, RW_ALIGN_END, N_ ("planned"));
-  rw_column_text (column, at->measured, RW_ALIGN_START, N_ ("measured"));
+  rw_column_text (column, at->planned, RW_ALIGN_END, _("planned"));
+  rw_column_text (column, at->measured, RW_ALIGN_START, _("measured"));
   rw_column_down (column, LINE);
 }
 
@@ -78,7 +79,7 @@ RwSheet *
 rw_paper_dimensions (const RwPaperJob *job)
 {
   g_autoptr (GArray) rows = rw_listing_rows (job->result, job->planned, job->measured);
-  RwColumn column = rw_column_begin (job, N_ ("Dimensions"));
+  RwColumn column = rw_column_begin (job, _("Dimensions"));
   Places at = places_of (job);
 
   for (int step = 0; step < RW_STEP_COUNT; step++)
@@ -94,7 +95,7 @@ rw_paper_dimensions (const RwPaperJob *job)
             continue;
           if (!begun)
             {
-              rw_column_heading (&column, 3 * LINE, rw_step_title ((RwStep)step));
+              rw_column_heading (&column, 3 * LINE, _(rw_step_title ((RwStep)step)));
               set_head (&column, &at);
             }
           begun = TRUE;

@@ -1,5 +1,6 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* The fretboard in the frame that its fret lines stand square in: slots as lines, their running positions
@@ -95,7 +96,7 @@ draw_markers (RwDraft *draft)
           double part = 0.5 + 0.22 * (k - 1);
 
           rw_paper_hole (draft, (RwPoint){ place, bass.y + (treble.y - bass.y) * part }, MARKER_RADIUS,
-                         N_ ("Marker at fret"), marked[i]);
+                         _("Marker at fret"), marked[i]);
         }
     }
 }
@@ -186,25 +187,25 @@ write_notes (RwDraft *draft)
   RwPoint at = { 0, fmin (foot, -fabs (lowest (draft))) - 38 };
 
   rw_paper_line (draft, &at,
-                 N_ ("Seen from the playing side. Figures run from the nut line; mark them all from there "
+                 _("Seen from the playing side. Figures run from the nut line; mark them all from there "
                      "with a knife and a rule. Do not saw to glued paper: use the sheet to check."));
   if (draft->design->frets_count > 0.5)
     {
       g_autofree char *deep = rw_paper_length (draft, rw_draft_value (draft, RW_FRETS_SLOT_DEPTH), 1);
 
       rw_paper_print (draft, &at,
-                      N_ ("Slots %s wide, %s deep, sawn while the board is square; taper it afterwards."),
+                      _("Slots %s wide, %s deep, sawn while the board is square; taper it afterwards."),
                       kerf, deep);
     }
   rw_paper_line (
       draft, &at,
-      N_ ("Nut line to the last slot as made: ____________    Board thickness as made: ____________"));
+      _("Nut line to the last slot as made: ____________    Board thickness as made: ____________"));
 }
 
 RwSheet *
 rw_paper_fretboard (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Fretboard"));
+  RwDraft draft = rw_paper_begin (job, _("Fretboard"));
   double middle = board_end (&draft) * 0.5;
 
   rw_draft_slot (&draft, FRETBOARD, RW_NECK_BOARD_LENGTH);
@@ -221,10 +222,10 @@ rw_paper_fretboard (const RwPaperJob *job)
   draw_ends (&draft);
   draw_pip (&draft);
   draw_widths (&draft);
-  rw_paper_side (&draft, (RwPoint){ middle, highest (&draft) + 13 }, 0, N_ ("treble side"));
-  rw_paper_side (&draft, (RwPoint){ middle, lowest (&draft) - 34 }, 0, N_ ("bass side"));
-  rw_paper_side (&draft, (RwPoint){ -9, 0 }, G_PI_2, N_ ("nut"));
-  rw_paper_side (&draft, (RwPoint){ board_end (&draft) + 10, 8 }, G_PI_2, N_ ("body"));
+  rw_paper_side (&draft, (RwPoint){ middle, highest (&draft) + 13 }, 0, _("treble side"));
+  rw_paper_side (&draft, (RwPoint){ middle, lowest (&draft) - 34 }, 0, _("bass side"));
+  rw_paper_side (&draft, (RwPoint){ -9, 0 }, G_PI_2, _("nut"));
+  rw_paper_side (&draft, (RwPoint){ board_end (&draft) + 10, 8 }, G_PI_2, _("body"));
   rw_paper_grain (&draft, (RwPoint){ middle - 90, highest (&draft) + 13 },
                   (RwPoint){ middle - 40, highest (&draft) + 13 });
   rw_paper_mirror_across (&draft);

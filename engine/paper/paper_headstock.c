@@ -1,5 +1,7 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
+
 /* The headstock's face, unfolded: outline for wood and overlay, posts, strings. */
 
 static void
@@ -29,28 +31,28 @@ write_notes (RwDraft *draft)
   RwPoint at = rw_paper_under (draft);
 
   rw_paper_print (draft, &at,
-                  N_ ("Seen on the face. The same outline serves the overlay (%s); %s thick in all."),
+                  _("Seen on the face. The same outline serves the overlay (%s); %s thick in all."),
                   overlay, thick);
   rw_paper_print (draft, &at,
-                  N_ ("Post holes %s: measure the tuners' bushings first. Drill from the face into a backing "
+                  _("Post holes %s: measure the tuners' bushings first. Drill from the face into a backing "
                       "board, the blank clamped down."),
                   hole);
   rw_paper_line (draft, &at,
-                 N_ ("Tuner bushing as measured: ____________    Thickness as made: ____________"));
+                 _("Tuner bushing as measured: ____________    Thickness as made: ____________"));
 }
 
 RwSheet *
 rw_paper_headstock (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Headstock"));
+  RwDraft draft = rw_paper_begin (job, _("Headstock"));
   const RwDesign *design = draft.design;
   double half = MAX (design->headstock_width, design->nut_width) / 2;
 
   rw_draw_head_face (&draft);
   draw_pricks (&draft);
-  rw_paper_side (&draft, (RwPoint){ 16, half + 4 }, 0, N_ ("treble side"));
-  rw_paper_side (&draft, (RwPoint){ 16, -half - 4 }, 0, N_ ("bass side"));
-  rw_paper_side (&draft, (RwPoint){ 37, 0 }, G_PI_2, N_ ("neck"));
+  rw_paper_side (&draft, (RwPoint){ 16, half + 4 }, 0, _("treble side"));
+  rw_paper_side (&draft, (RwPoint){ 16, -half - 4 }, 0, _("bass side"));
+  rw_paper_side (&draft, (RwPoint){ 37, 0 }, G_PI_2, _("neck"));
   rw_paper_grain (&draft, (RwPoint){ -design->headstock_length * 0.75, 4 },
                   (RwPoint){ -design->headstock_length * 0.45, 4 });
   rw_paper_mirror_across (&draft);

@@ -1,5 +1,6 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* The heel: the joint as drawn, a wedge that sets the cut to the neck angle, and a card with the rim's curve
@@ -19,7 +20,7 @@ draw_wedge (RwDraft *draft, RwPoint at)
                               { at.x, at.y + WEDGE_LEAST + rise } };
   g_autofree char *degrees = rw_paper_degrees (draft, angle), *high = rw_paper_length (draft, rise, 2);
   g_autofree char *words
-      = g_strdup_printf (N_ ("wedge at the neck angle, %s: rises %s over its length"), degrees, high);
+      = g_strdup_printf (_("wedge at the neck angle, %s: rises %s over its length"), degrees, high);
 
   rw_draft_slot (draft, JOINT, RW_NECK_ANGLE);
   rw_name (rw_sheet_polygon (draft->sheet, RW_PEN_OUTLINE, RW_TINT_NONE, corners, G_N_ELEMENTS (corners)),
@@ -46,7 +47,7 @@ draw_curve (RwDraft *draft, RwPoint at)
   rw_path_close (draft->sheet);
   rw_name (rw_path_end (draft->sheet), N_ ("Curve of the rim"), 0);
   rw_sheet_line (draft->sheet, RW_PEN_CENTRE, at.x, at.y + 3, at.x, foot - 3);
-  rw_paper_words (draft, (RwPoint){ at.x, foot - 6 }, N_ ("curve of the rim's outside, for the hollow"));
+  rw_paper_words (draft, (RwPoint){ at.x, foot - 6 }, _("curve of the rim's outside, for the hollow"));
 }
 
 static void
@@ -58,21 +59,21 @@ write_notes (RwDraft *draft, RwPoint at)
   g_autofree char *heel = rw_paper_degrees (draft, rw_draft_value (draft, RW_JOINT_HEEL_ANGLE));
 
   rw_paper_print (draft, &at,
-                  N_ ("Cut the face while the blank is square: %s to the fretboard. Lay the wedge under the "
+                  _("Cut the face while the blank is square: %s to the fretboard. Lay the wedge under the "
                       "blank, try the cut in scrap, and check with a bevel."),
                   heel);
   rw_paper_print (draft, &at,
-                  N_ ("Hollow %s deep in the middle. Relief for the hoop %s deep, down to %s under the "
+                  _("Hollow %s deep in the middle. Relief for the hoop %s deep, down to %s under the "
                       "fretboard's surface."),
                   hollow, deep, down);
   rw_paper_line (draft, &at,
-                 N_ ("A straightedge along the frets then shows the board's height over the head plane at "
+                 _("A straightedge along the frets then shows the board's height over the head plane at "
                      "the rim; ease the face until it is right. Mark the rim's holes from the neck."));
   rw_paper_line (draft, &at,
-                 N_ ("Measured: rim outside ____________   neck angle ____________   board over the head at "
+                 _("Measured: rim outside ____________   neck angle ____________   board over the head at "
                      "the rim ____________"));
   rw_paper_line (draft, &at,
-                 N_ ("A neck blank is heavy and tips: clamp it to a jig for every cut, and follow the saw "
+                 _("A neck blank is heavy and tips: clamp it to a jig for every cut, and follow the saw "
                      "maker's manual."));
 }
 
@@ -81,7 +82,7 @@ write_notes (RwDraft *draft, RwPoint at)
 RwSheet *
 rw_paper_heel (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Heel card"));
+  RwDraft draft = rw_paper_begin (job, _("Heel card"));
   double half = rw_draft_value (&draft, RW_JOINT_HEEL_WIDTH) / 2;
   RwPoint under;
 

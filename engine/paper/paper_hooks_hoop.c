@@ -1,5 +1,6 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* Hooks and hoop: the hook as bent, its rod as cut with the places of the bend, former sizes, and notches. */
@@ -34,9 +35,9 @@ draw_blank (RwDraft *draft, RwPoint at)
   rw_draft_slot (draft, HOOKS, RW_HOOKS_CUT);
   rw_name (rw_sheet_box (draft->sheet, RW_PEN_OUTLINE, RW_TINT_METAL, at.x, foot, at.x + cut, at.y + rod / 2),
            N_ ("Rod as cut"), 0);
-  draw_tick (draft, at, bend, N_ ("bend begins"));
-  draw_tick (draft, at, bend + arc, N_ ("bend ends"));
-  draw_tick (draft, at, thread, N_ ("thread from here"));
+  draw_tick (draft, at, bend, _("bend begins"));
+  draw_tick (draft, at, bend + arc, _("bend ends"));
+  draw_tick (draft, at, thread, _("thread from here"));
   rw_span_slot (draft, RW_HOOKS_CUT,
                 (RwSpan){ RW_MEASURE_HORIZONTAL, { at.x, foot }, { at.x + cut, foot }, -16, 1, NULL });
   rw_span_slot (
@@ -59,11 +60,11 @@ write_hooks (RwDraft *draft, RwPoint *at)
   g_autofree char *total = rw_paper_length (draft, rw_draft_value (draft, RW_HOOKS_ROD_TOTAL), 0);
 
   rw_paper_print (draft, at,
-                  N_ ("Cut %d rods of %s (%s of rod in all). The bend begins %s from the claw's end, round a "
+                  _("Cut %d rods of %s (%s of rod in all). The bend begins %s from the claw's end, round a "
                       "pin of radius %s; %s is filed off each end afterwards."),
                   (int)design->hooks_count, cut, total, from, radius, trim);
   rw_paper_line (draft, at,
-                 N_ ("Bend one, measure its leg, and correct the cut before the rest. Wear eye protection; "
+                 _("Bend one, measure its leg, and correct the cut before the rest. Wear eye protection; "
                      "clamp the rod; follow the die maker's advice when threading."));
 }
 
@@ -86,15 +87,15 @@ write_formers (RwDraft *draft, RwPoint *at)
       g_autofree char *former = rw_paper_length (draft, bore / (1 + springback / 100), 1);
 
       if (springback >= 0)
-        g_string_append_printf (list, N_ ("%s%s %% on %s"), list->len > 0 ? ";   " : "", percent, former);
+        g_string_append_printf (list, _("%s%s %% on %s"), list->len > 0 ? ";   " : "", percent, former);
     }
-  rw_paper_print (draft, at, N_ ("Hoop: strip %s, finished bore %s."), strip, wide);
-  rw_paper_print (draft, at, N_ ("Springback, and the former to bend on: %s."), list->str);
+  rw_paper_print (draft, at, _("Hoop: strip %s, finished bore %s."), strip, wide);
+  rw_paper_print (draft, at, _("Springback, and the former to bend on: %s."), list->str);
   rw_paper_line (draft, at,
-                 N_ ("Test bend: former ____________   bore it came to ____________   springback = 100 (bore "
+                 _("Test bend: former ____________   bore it came to ____________   springback = 100 (bore "
                      "/ former - 1) = ____________"));
   rw_paper_line (draft, at,
-                 N_ ("Brazing: clear the bench, keep water by, ventilate, and follow the torch and flux "
+                 _("Brazing: clear the bench, keep water by, ventilate, and follow the torch and flux "
                      "makers' advice."));
   g_string_free (list, TRUE);
 }
@@ -113,7 +114,7 @@ write_notches (RwDraft *draft, RwPoint *at)
     }
   if (list->len > 0)
     rw_paper_print (draft, at,
-                    N_ ("Notches, round the hoop's outside from the neck towards the treble side: %s."),
+                    _("Notches, round the hoop's outside from the neck towards the treble side: %s."),
                     list->str);
   g_string_free (list, TRUE);
 }
@@ -123,7 +124,7 @@ write_notches (RwDraft *draft, RwPoint *at)
 RwSheet *
 rw_paper_hooks_hoop (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Hooks and hoop"));
+  RwDraft draft = rw_paper_begin (job, _("Hooks and hoop"));
   RwPoint under;
 
   rw_draw_hook (&draft);

@@ -1,5 +1,6 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* The neck on its glue face, as marked out on the squared blank: edges, rod channel, heel with its hollow,
@@ -91,7 +92,7 @@ draw_stations (RwDraft *draft)
   for (guint i = 0; i < G_N_ELEMENTS (frets); i++)
     {
       double x = draft->result->plan.fret_x[frets[i]];
-      g_autofree char *words = g_strdup_printf (N_ ("fret %d"), frets[i]);
+      g_autofree char *words = g_strdup_printf (_("fret %d"), frets[i]);
       double half = draft->design->nut_width / 2 + 14;
 
       if (!(x <= heel_start (draft)))
@@ -148,19 +149,19 @@ write_notes (RwDraft *draft)
   gboolean treble = rw_draft_value (draft, RW_NECK_SIDE_ANGLE) > 0;
 
   rw_paper_line (draft, &at,
-                 N_ ("Seen from the playing side, on the blank's glue face; the headstock as it falls square "
+                 _("Seen from the playing side, on the blank's glue face; the headstock as it falls square "
                      "on that face. Dashed lines on both sides of the centre: first facet on the back."));
   rw_paper_print (
       draft, &at,
-      N_ ("The neck's centre line and the strings' axis (pale) stand at %s: the headstock end leans to the "
+      _("The neck's centre line and the strings' axis (pale) stand at %s: the headstock end leans to the "
           "%s side. Cut the heel to the axis, or the strings drag the bridge aside."),
-      lean, treble ? N_ ("treble") : N_ ("bass"));
+      lean, treble ? _("treble") : _("bass"));
 }
 
 RwSheet *
 rw_paper_neck_plan (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Neck plan"));
+  RwDraft draft = rw_paper_begin (job, _("Neck plan"));
   double half = draft.design->headstock_width / 2;
 
   rw_draw_head_outline (&draft, head_on_blank);
@@ -177,8 +178,8 @@ rw_paper_neck_plan (const RwPaperJob *job)
   draw_stations (&draft);
   draw_axes (&draft);
   draw_sizes (&draft);
-  rw_paper_side (&draft, (RwPoint){ heel_start (&draft) * 0.6, half + 2 }, 0, N_ ("treble side"));
-  rw_paper_side (&draft, (RwPoint){ heel_start (&draft) * 0.6, -half + 2 }, 0, N_ ("bass side"));
+  rw_paper_side (&draft, (RwPoint){ heel_start (&draft) * 0.6, half + 2 }, 0, _("treble side"));
+  rw_paper_side (&draft, (RwPoint){ heel_start (&draft) * 0.6, -half + 2 }, 0, _("bass side"));
   rw_paper_grain (&draft, (RwPoint){ heel_start (&draft) * 0.72, half + 2 },
                   (RwPoint){ heel_start (&draft) * 0.85, half + 2 });
   rw_paper_mirror_across (&draft);

@@ -1,5 +1,6 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* The neck from the side, turned so that the fretboard lies level.  Frame: x from the nut line to the body, y
@@ -87,7 +88,7 @@ draw_stations (RwDraft *draft)
     {
       double x = draft->result->plan.fret_x[frets[i]],
              thickness = rw_draft_value (draft, RW_NECK_THICKNESS + frets[i]);
-      g_autofree char *words = g_strdup_printf (N_ ("fret %d"), frets[i]);
+      g_autofree char *words = g_strdup_printf (_("fret %d"), frets[i]);
 
       if (!(x < heel))
         continue;
@@ -98,7 +99,7 @@ draw_stations (RwDraft *draft)
     }
   draw_station (draft, heel, draft->design->neck_thickness_last);
   rw_paper_words (draft, (RwPoint){ heel, -draft->design->neck_thickness_last - STATION_UNDER - 4 },
-                  N_ ("heel starts"));
+                  _("heel starts"));
   rw_span_param (
       draft, RW_P_neck_thickness_last,
       (RwSpan){
@@ -147,23 +148,23 @@ write_notes (RwDraft *draft)
   g_autofree char *left = rw_paper_length (draft, rw_draft_value (draft, RW_NECK_UNDER_ROD), 1);
 
   rw_paper_print (draft, &at,
-                  N_ ("Fretboard level, nut line at the mark. Headstock at %s to it; heel face at %s to it, "
+                  _("Fretboard level, nut line at the mark. Headstock at %s to it; heel face at %s to it, "
                       "told on the heel card."),
                   head, heel);
   if (draft->design->neck_rod_present == RW_YES)
     rw_paper_print (draft, &at,
-                    N_ ("The channel is cut while the blank is square; at least %s of wood stays under it "
+                    _("The channel is cut while the blank is square; at least %s of wood stays under it "
                         "when the back is carved as drawn."),
                     left);
   rw_paper_line (draft, &at,
-                 N_ ("The sweep of the heel between its start and the cap is a proposal: follow hand and "
+                 _("The sweep of the heel between its start and the cap is a proposal: follow hand and "
                      "eye, but keep clear of the holes for rods or stick."));
 }
 
 RwSheet *
 rw_paper_neck_side (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Neck from the side"));
+  RwDraft draft = rw_paper_begin (job, _("Neck from the side"));
 
   draw_neck (&draft);
   draw_channel (&draft);

@@ -2,6 +2,7 @@
 
 #include "sheet/layout.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 #include <string.h>
 
@@ -213,7 +214,7 @@ rw_paper_grain (RwDraft *draft, RwPoint from, RwPoint to)
   rw_paper_arrow (draft, from, to);
   arrow_head (draft, to, from);
   words = rw_sheet_text (draft->sheet, (from.x + to.x) / 2, (from.y + to.y) / 2, RW_ALIGN_MIDDLE,
-                         RW_LETTERS_SMALL, N_ ("grain"));
+                         RW_LETTERS_SMALL, _("grain"));
   words->turn = atan2 (to.y - from.y, to.x - from.x);
   words->offset_mm = 1;
 }

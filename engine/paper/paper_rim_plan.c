@@ -1,5 +1,6 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* The turned rim from the head side, to set marks by and to check the finished ring on: faces, bearing
@@ -150,7 +151,7 @@ draw_sizes (RwDraft *draft)
                  (RwNote){ out, { out.x - 24, out.y - 44 }, 1, RW_DIAMETER, NULL });
   rw_note_slot (draft, RW_RIM_INNER_DIAMETER, (RwNote){ in, { in.x - 30, in.y - 30 }, 1, RW_DIAMETER, NULL });
   rw_note_slot (draft, RW_HEAD_RADIUS,
-                (RwNote){ bearing, { bearing.x + 24, bearing.y - 40 }, 1, RW_RADIUS, N_ (" bearing") });
+                (RwNote){ bearing, { bearing.x + 24, bearing.y - 40 }, 1, RW_RADIUS, _(" bearing") });
 }
 
 static void
@@ -158,17 +159,17 @@ draw_sides (RwDraft *draft)
 {
   double reach = rw_pot_reach (draft->result);
 
-  rw_paper_side (draft, (RwPoint){ -reach - 22, 4 }, 0, N_ ("neck"));
-  rw_paper_side (draft, (RwPoint){ reach + 22, 4 }, 0, N_ ("tail"));
-  rw_paper_side (draft, (RwPoint){ 18, reach + 20 }, 0, N_ ("treble"));
-  rw_paper_side (draft, (RwPoint){ 18, -reach - 22 }, 0, N_ ("bass"));
-  rw_paper_side (draft, (RwPoint){ -45, 8 }, 0, N_ ("head side up"));
+  rw_paper_side (draft, (RwPoint){ -reach - 22, 4 }, 0, _("neck"));
+  rw_paper_side (draft, (RwPoint){ reach + 22, 4 }, 0, _("tail"));
+  rw_paper_side (draft, (RwPoint){ 18, reach + 20 }, 0, _("treble"));
+  rw_paper_side (draft, (RwPoint){ 18, -reach - 22 }, 0, _("bass"));
+  rw_paper_side (draft, (RwPoint){ -45, 8 }, 0, _("head side up"));
 }
 
 RwSheet *
 rw_paper_rim_plan (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Rim plan"));
+  RwDraft draft = rw_paper_begin (job, _("Rim plan"));
 
   draw_circles (&draft);
   for (int k = 1; k <= (int)draft.design->hooks_count; k++)

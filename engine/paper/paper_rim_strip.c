@@ -1,5 +1,6 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* A strip of paper to wrap round the turned rim, its head edge on the wood's top edge, its ends meeting on
@@ -233,23 +234,23 @@ draw_marks (const Strip *strip)
                i == 1 ? N_ ("Tail mark") : N_ ("Centre of the neck"), 0);
       rw_paper_mark (draft, (RwPoint){ ends[i], 0 }, 0, 1);
     }
-  rw_paper_side (draft, (RwPoint){ -24, 3 }, 0, N_ ("neck"));
-  rw_paper_side (draft, (RwPoint){ -strip->length + 24, 3 }, 0, N_ ("neck"));
-  rw_paper_side (draft, (RwPoint){ -strip->length / 2 - 16, 3 }, 0, N_ ("tail"));
+  rw_paper_side (draft, (RwPoint){ -24, 3 }, 0, _("neck"));
+  rw_paper_side (draft, (RwPoint){ -strip->length + 24, 3 }, 0, _("neck"));
+  rw_paper_side (draft, (RwPoint){ -strip->length / 2 - 16, 3 }, 0, _("tail"));
   for (int i = 0; i < 2; i++)
     {
       double middle = -strip->length * (i == 0 ? 0.25 : 0.75);
 
-      rw_paper_side (draft, (RwPoint){ middle, 3 }, 0, N_ ("head side: wood's top edge"));
+      rw_paper_side (draft, (RwPoint){ middle, 3 }, 0, _("head side: wood's top edge"));
       rw_paper_side (draft, (RwPoint){ middle, -strip->height - 6 }, 0,
-                     i == 0 ? N_ ("treble half") : N_ ("bass half"));
+                     i == 0 ? _("treble half") : _("bass half"));
     }
   rw_paper_words (
       draft, (RwPoint){ -strip->length / 2 - draft->design->tailpiece_width / 2 - 10, -strip->height - 4 },
-      N_ ("tailpiece"));
-  rw_paper_words (draft, (RwPoint){ -12, -strip->height - 4 }, N_ ("heel"));
+      _("tailpiece"));
+  rw_paper_words (draft, (RwPoint){ -12, -strip->height - 4 }, _("heel"));
   rw_paper_arrow (draft, (RwPoint){ -42, 4 }, (RwPoint){ -72, 4 });
-  rw_paper_words (draft, (RwPoint){ -57, 5.5 }, N_ ("hooks are counted this way"));
+  rw_paper_words (draft, (RwPoint){ -57, 5.5 }, _("hooks are counted this way"));
 }
 
 static void
@@ -261,12 +262,12 @@ write_depths (const Strip *strip, RwPoint *at)
   g_autofree char *second = rw_paper_length (draft, value (strip, (RwSlot)(RW_JOINT_HOLE_ON_RIM + 2)), 1);
 
   if (draft->design->joint_kind == RW_JOINT_STICK)
-    rw_paper_print (draft, at, N_ ("Below the wood's top edge: shoe holes %s, stick's axis %s."), shoes,
+    rw_paper_print (draft, at, _("Below the wood's top edge: shoe holes %s, stick's axis %s."), shoes,
                     across);
   else if (draft->design->joint_rod_count < 1.5)
-    rw_paper_print (draft, at, N_ ("Below the wood's top edge: shoe holes %s, rod hole %s."), shoes, across);
+    rw_paper_print (draft, at, _("Below the wood's top edge: shoe holes %s, rod hole %s."), shoes, across);
   else
-    rw_paper_print (draft, at, N_ ("Below the wood's top edge: shoe holes %s, rod holes %s and %s."), shoes,
+    rw_paper_print (draft, at, _("Below the wood's top edge: shoe holes %s, rod holes %s and %s."), shoes,
                     across, second);
 }
 
@@ -279,24 +280,24 @@ write_notes (const Strip *strip)
       = { draft->design->build_handed == RW_HANDED_LEFT ? 6 : -strip->length + 6, -strip->height - 20 };
 
   rw_paper_print (draft, &at,
-                  N_ ("Seen from outside, head side up. Cut out, wrap round the turned and sanded rim, and "
+                  _("Seen from outside, head side up. Cut out, wrap round the turned and sanded rim, and "
                       "let the ends meet on the neck's centre line. Length %s."),
                   length);
   write_depths (strip, &at);
   rw_paper_line (draft, &at,
-                 N_ ("If the ends gap or lap, share the difference out evenly, or enter what a tape round "
+                 _("If the ends gap or lap, share the difference out evenly, or enter what a tape round "
                      "the rim says and print again."));
   rw_paper_line (
       draft, &at,
-      N_ ("Figures under the holes run round the rim from the neck. Mark the heel and the tailpiece first; "
+      _("Figures under the holes run round the rim from the neck. Mark the heel and the tailpiece first; "
           "prick through the crosses, then drill square to the face with a block inside."));
-  rw_paper_line (draft, &at, N_ ("Tape round the rim as made: ____________    Date: ____________"));
+  rw_paper_line (draft, &at, _("Tape round the rim as made: ____________    Date: ____________"));
 }
 
 RwSheet *
 rw_paper_rim_strip (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Rim strip"));
+  RwDraft draft = rw_paper_begin (job, _("Rim strip"));
   Strip strip = { &draft, rw_draft_value (&draft, RW_RIM_CIRCUMFERENCE), draft.design->rim_height, 1 };
 
   strip.stretch = strip.length / (2 * G_PI * radius (&strip));

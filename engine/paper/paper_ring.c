@@ -1,5 +1,7 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
+
 /* The whole ring of one course, to put the segments down on while they are glued: joints and the circles to
  * turn to.  Pot frame; a left-handed build is mirrored, so that its turned courses are too. */
 
@@ -16,12 +18,12 @@ write_notes (RwDraft *draft)
   g_autofree char *speed
       = rw_quantity_write (rw_draft_value (draft, RW_RIM_SPINDLE_LIMIT), "1/min", RW_UNITS_MM, 0, '.');
 
-  rw_paper_line (draft, &at, N_ ("Seen from the head side. Lay the sheet on a flat caul under clear film."));
+  rw_paper_line (draft, &at, _("Seen from the head side. Lay the sheet on a flat caul under clear film."));
   if (draft->design->rim_construction == RW_RIM_SEGMENTS)
     rw_paper_line (draft, &at,
-                   N_ ("This is the first course; the thin dashed joints are those of the next."));
+                   _("This is the first course; the thin dashed joints are those of the next."));
   rw_paper_print (draft, &at,
-                  N_ ("Corners swing %s before turning: keep the lathe at or under %s turns a minute, and "
+                  _("Corners swing %s before turning: keep the lathe at or under %s turns a minute, and "
                       "under what its maker's manual allows."),
                   corner, speed);
 }
@@ -46,7 +48,7 @@ draw_axes (RwDraft *draft, double reach)
 RwSheet *
 rw_paper_ring (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Ring to glue on"));
+  RwDraft draft = rw_paper_begin (job, _("Ring to glue on"));
   double reach = rw_draft_value (&draft, RW_RIM_CORNER_DIAMETER) / 2 + 12;
 
   if (draft.design->rim_construction == RW_RIM_PLIES)
@@ -56,10 +58,10 @@ rw_paper_ring (const RwPaperJob *job)
     }
   rw_draw_ring (&draft);
   draw_axes (&draft, reach);
-  rw_paper_side (&draft, (RwPoint){ -reach - 8, 4 }, 0, N_ ("neck"));
-  rw_paper_side (&draft, (RwPoint){ reach + 8, 4 }, 0, N_ ("tail"));
-  rw_paper_side (&draft, (RwPoint){ 14, reach - 4 }, 0, N_ ("treble"));
-  rw_paper_side (&draft, (RwPoint){ 14, -reach + 4 }, 0, N_ ("bass"));
+  rw_paper_side (&draft, (RwPoint){ -reach - 8, 4 }, 0, _("neck"));
+  rw_paper_side (&draft, (RwPoint){ reach + 8, 4 }, 0, _("tail"));
+  rw_paper_side (&draft, (RwPoint){ 14, reach - 4 }, 0, _("treble"));
+  rw_paper_side (&draft, (RwPoint){ 14, -reach + 4 }, 0, _("bass"));
   rw_paper_mirror_across (&draft);
   write_notes (&draft);
   return rw_paper_end (&draft);

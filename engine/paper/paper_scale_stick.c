@@ -1,5 +1,7 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
+
 /* A stick with every fret's place marked from one end, to be glued to a straight edge or copied with a knife.
  * Its left end is the nut line. */
 
@@ -35,7 +37,7 @@ draw_bridge (RwDraft *draft)
   rw_name (rw_sheet_line (draft->sheet, RW_PEN_OUTLINE, length, 0, length, WIDTH),
            N_ ("Theoretical bridge line"), 0);
   rw_sheet_text (draft->sheet, length + 1.2, -2.5, RW_ALIGN_END, RW_LETTERS_SMALL, figure)->turn = G_PI_2;
-  rw_paper_side (draft, (RwPoint){ length, WIDTH + 2 }, 0, N_ ("bridge"));
+  rw_paper_side (draft, (RwPoint){ length, WIDTH + 2 }, 0, _("bridge"));
 }
 
 static void
@@ -44,23 +46,23 @@ write_notes (RwDraft *draft, RwPoint at)
   g_autofree char *half = rw_paper_length (draft, draft->design->scale_length / 2, 2);
 
   rw_paper_print (draft, &at,
-                  N_ ("All places run from the nut line, none from the fret before. Fret 12 stands at half "
+                  _("All places run from the nut line, none from the fret before. Fret 12 stands at half "
                       "the scale, %s: check it with a rule first."),
                   half);
   rw_paper_line (draft, &at,
-                 N_ ("The bridge line is the theoretical one; the bridge goes behind it by its compensation "
+                 _("The bridge line is the theoretical one; the bridge goes behind it by its compensation "
                      "when the strings are on."));
   if (draft->design->scale_square_to == RW_SQUARE_TO_NECK)
     rw_paper_line (draft, &at,
-                   N_ ("Lay the stick along the neck's own centre line: fret lines stand square to it."));
+                   _("Lay the stick along the neck's own centre line: fret lines stand square to it."));
   else
-    rw_paper_line (draft, &at, N_ ("Lay the stick along the strings' axis: fret lines stand square to it."));
+    rw_paper_line (draft, &at, _("Lay the stick along the strings' axis: fret lines stand square to it."));
 }
 
 RwSheet *
 rw_paper_scale_stick (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Scale stick"));
+  RwDraft draft = rw_paper_begin (job, _("Scale stick"));
   double end = draft.design->scale_length + PAST_BRIDGE;
 
   rw_draft_param (&draft, FRETBOARD, scale_length);
@@ -70,7 +72,7 @@ rw_paper_scale_stick (const RwPaperJob *job)
     draw_place (&draft, fret);
   draw_bridge (&draft);
   rw_paper_mark (&draft, (RwPoint){ 0, WIDTH }, 0, 1);
-  rw_paper_side (&draft, (RwPoint){ -3, WIDTH / 2 }, G_PI_2, N_ ("nut"));
+  rw_paper_side (&draft, (RwPoint){ -3, WIDTH / 2 }, G_PI_2, _("nut"));
   write_notes (&draft, (RwPoint){ 0, -24 });
   return rw_paper_end (&draft);
 }

@@ -1,5 +1,6 @@
 #include "paper_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 #include "model/profile.h"
@@ -132,8 +133,8 @@ draw_gauge (RwDraft *draft, int fret, RwPoint at)
   guint first = draft->sheet->items->len;
   g_autofree char *thick = rw_paper_length (draft, rw_neck_thickness (draft->result, section.x), 1);
   g_autofree char *words
-      = fret > 0 ? g_strdup_printf (N_ ("fret %d"), fret) : g_strdup (N_ ("start of the heel"));
-  g_autofree char *deep = g_strdup_printf (N_ ("%s thick with the board"), thick);
+      = fret > 0 ? g_strdup_printf (_("fret %d"), fret) : g_strdup (_("start of the heel"));
+  g_autofree char *deep = g_strdup_printf (_("%s thick with the board"), thick);
 
   draw_card (draft, &section);
   draw_facets (draft, &section);
@@ -143,8 +144,8 @@ draw_gauge (RwDraft *draft, int fret, RwPoint at)
   draw_sizes (draft, &section);
   rw_paper_side (draft, (RwPoint){ 0, 18 }, 0, words);
   rw_paper_words (draft, (RwPoint){ 0, 13 }, deep);
-  rw_paper_words (draft, (RwPoint){ section.half[1] + CARD_BESIDE - 1, 3 }, N_ ("treble"));
-  rw_paper_words (draft, (RwPoint){ -section.half[0] - CARD_BESIDE + 1, 3 }, N_ ("bass"));
+  rw_paper_words (draft, (RwPoint){ section.half[1] + CARD_BESIDE - 1, 3 }, _("treble"));
+  rw_paper_words (draft, (RwPoint){ -section.half[0] - CARD_BESIDE + 1, 3 }, _("bass"));
   rw_sheet_move (draft->sheet, first, at.x, at.y);
 }
 
@@ -155,7 +156,7 @@ RwSheet *
 rw_paper_sections (const RwPaperJob *job)
 {
   static const int frets[] = { 1, 5, 12, 0 };
-  RwDraft draft = rw_paper_begin (job, N_ ("Neck gauges"));
+  RwDraft draft = rw_paper_begin (job, _("Neck gauges"));
   Section widest = section_at (&draft, 0);
   double across = widest.half[0] + widest.half[1] + BESIDE;
   RwPoint notes;
@@ -166,12 +167,12 @@ rw_paper_sections (const RwPaperJob *job)
   rw_paper_mirror_along (&draft);
   notes = rw_paper_under (&draft);
   rw_paper_line (&draft, &notes,
-                 N_ ("Seen from the body towards the headstock. Cut the curve out and hold the card square "
+                 _("Seen from the body towards the headstock. Cut the curve out and hold the card square "
                      "to the centre line, its upper edge level with the glue line."));
   rw_paper_line (&draft, &notes,
-                 N_ ("Thin lines are the facets: plane the first to its marks on side and back, then the "
+                 _("Thin lines are the facets: plane the first to its marks on side and back, then the "
                      "second, then round. Keep the centre line to the last; stop at heel and headstock."));
   rw_paper_line (&draft, &notes,
-                 N_ ("Thickness as made: fret 1 ____________   fret 5 ____________   fret 12 ____________"));
+                 _("Thickness as made: fret 1 ____________   fret 5 ____________   fret 12 ____________"));
   return rw_paper_end (&draft);
 }

@@ -2,6 +2,8 @@
 
 #include "table/material.h"
 
+#include <glib/gi18n-lib.h>
+
 /* One segment, stave or stack of plies, and what the saw and the gluing need to be told. */
 
 static void
@@ -16,9 +18,9 @@ segment_counts (RwDraft *draft, RwPoint *at)
       g_autofree char *flat = rw_paper_length (draft, design->rim_course_thickness.at[k - 1], 1);
 
       rw_paper_print (draft, at,
-                      N_ ("Course %d from the head side: %d segments of %s, %s thick, flattened to %s"), k,
+                      _("Course %d from the head side: %d segments of %s, %s thick, flattened to %s"), k,
                       (int)design->rim_segments,
-                      wood >= 0 ? rw_woods[wood].label : N_ ("wood of the course above"), rough, flat);
+                      wood >= 0 ? rw_woods[wood].label : _("wood of the course above"), rough, flat);
     }
 }
 
@@ -30,7 +32,7 @@ segment_saw (RwDraft *draft, RwPoint *at)
   g_autofree char *mitre = rw_paper_degrees (draft, rw_draft_value (draft, RW_RIM_SEGMENT_MITRE));
 
   rw_paper_print (draft, at,
-                  N_ ("Saw to a stop, mitre %s at each end, the strip turned over between cuts; it advances "
+                  _("Saw to a stop, mitre %s at each end, the strip turned over between cuts; it advances "
                       "%s for each segment. One course takes %s of strip."),
                   mitre, feed, strip);
 }
@@ -44,7 +46,7 @@ closing (RwDraft *draft, RwPoint *at)
   g_autofree char *error = rw_paper_degrees (draft, design->rim_mitre_error);
 
   rw_paper_print (draft, at,
-                  N_ ("Saw and close a trial ring of %d in scrap first: the %d mitred ends must add up to "
+                  _("Saw and close a trial ring of %d in scrap first: the %d mitred ends must add up to "
                       "360°. An error of %s in each cut opens the last joint by %s."),
                   (int)design->rim_segments, 2 * (int)design->rim_segments, error, gap);
   if ((int)design->rim_segments % 2 == 0)
@@ -52,12 +54,12 @@ closing (RwDraft *draft, RwPoint *at)
       g_autofree char *trim = rw_paper_length (draft, rw_draft_value (draft, RW_RIM_HALF_TRIM), 1);
 
       rw_paper_print (draft, at,
-                      N_ ("Glue two half rings, sand their ends flat together on a straight board (about %s "
+                      _("Glue two half rings, sand their ends flat together on a straight board (about %s "
                           "comes off at the worse edge), then join the halves."),
                       trim);
     }
   rw_paper_line (draft, at,
-                 N_ ("Measured: sum of the trial ring's angles ____________   long edge ____________   "
+                 _("Measured: sum of the trial ring's angles ____________   long edge ____________   "
                      "thickness ____________"));
 }
 
@@ -65,7 +67,7 @@ static void
 caution (RwDraft *draft, RwPoint *at)
 {
   rw_paper_line (draft, at,
-                 N_ ("Short pieces at a saw: clamp them or use a sled, keep hands clear, let the stop fall "
+                 _("Short pieces at a saw: clamp them or use a sled, keep hands clear, let the stop fall "
                      "free before the cut. The saw maker's manual comes first."));
 }
 
@@ -77,7 +79,7 @@ draw_segments (RwDraft *draft, RwPoint *notes)
   width = width > 0 ? width : rw_draft_value (draft, RW_RIM_SEGMENT_MIN_WIDTH);
   rw_draw_segment (draft, (RwPoint){ 0, 0 });
   rw_paper_grain (draft, (RwPoint){ outer * 0.3, -width * 0.6 }, (RwPoint){ outer * 0.7, -width * 0.6 });
-  rw_paper_side (draft, (RwPoint){ outer / 2, 22 }, 0, N_ ("outside of the rim"));
+  rw_paper_side (draft, (RwPoint){ outer / 2, 22 }, 0, _("outside of the rim"));
   *notes = rw_paper_under (draft);
   segment_counts (draft, notes);
   segment_saw (draft, notes);
@@ -94,10 +96,10 @@ draw_staves (RwDraft *draft, RwPoint *notes)
   rw_draw_segment (draft, (RwPoint){ 0, 0 });
   *notes = rw_paper_under (draft);
   foot = rw_sheet_extent (draft->sheet).y0;
-  rw_paper_side (draft, (RwPoint){ outer / 2, 22 }, 0, N_ ("outside of the rim"));
+  rw_paper_side (draft, (RwPoint){ outer / 2, 22 }, 0, _("outside of the rim"));
   rw_paper_grain (draft, (RwPoint){ outer / 2, foot + length * 0.2 },
                   (RwPoint){ outer / 2, foot + length * 0.8 });
-  rw_paper_print (draft, notes, N_ ("%d staves, bevelled %s on each long edge."),
+  rw_paper_print (draft, notes, _("%d staves, bevelled %s on each long edge."),
                   (int)draft->design->rim_segments, mitre);
   closing (draft, notes);
 }
@@ -108,16 +110,16 @@ ply_lengths (RwDraft *draft, RwPoint *at)
   int count = (int)rw_draft_value (draft, RW_RIM_PLY_COUNT);
   g_autofree char *scarf = rw_paper_length (draft, draft->design->rim_ply_scarf, 0);
 
-  rw_paper_print (draft, at, N_ ("%d plies, lengths counted from the inside, scarf of %s included:"), count,
+  rw_paper_print (draft, at, _("%d plies, lengths counted from the inside, scarf of %s included:"), count,
                   scarf);
   for (int k = 1; k <= count && k <= RW_PLIES_MAX; k++)
     {
       g_autofree char *length = rw_paper_length (draft, rw_draft_value (draft, RW_RIM_PLY_LENGTH + k), 1);
 
-      rw_paper_print (draft, at, N_ ("ply %d: %s"), k, length);
+      rw_paper_print (draft, at, _("ply %d: %s"), k, length);
     }
   rw_paper_line (draft, at,
-                 N_ ("Steam and hot water scald: vent the box, never seal it, and wear gloves. Stagger the "
+                 _("Steam and hot water scald: vent the box, never seal it, and wear gloves. Stagger the "
                      "scarfs round the rim."));
 }
 
@@ -143,7 +145,7 @@ draw_ply (RwDraft *draft)
 RwSheet *
 rw_paper_segment (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, N_ ("Segment card"));
+  RwDraft draft = rw_paper_begin (job, _("Segment card"));
   RwPoint notes = { 0, -draft.design->rim_ply_thickness - 20 };
 
   if (draft.design->rim_construction == RW_RIM_SEGMENTS)

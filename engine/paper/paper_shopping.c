@@ -2,6 +2,7 @@
 
 #include "table/material.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* What to buy or find: amounts worked out, spares included and said.  Spares are common practice, no source.
@@ -79,8 +80,8 @@ segment_wood (const List *list)
       int wood = design->rim_course_wood.at[MIN (k, design->rim_course_wood.count) - 1];
       g_autofree char *thick = at_least (list, value (list, RW_RIM_COURSE_ROUGH + k));
 
-      item (list, k == 1 ? N_ ("Rim strip") : "",
-            N_ ("course %d: %s, %s thick, %s wide, %s long with a tenth to spare"), k, rw_woods[wood].label,
+      item (list, k == 1 ? _("Rim strip") : "",
+            _("course %d: %s, %s thick, %s wide, %s long with a tenth to spare"), k, _(rw_woods[wood].label),
             thick, wide, length);
     }
 }
@@ -96,8 +97,8 @@ stave_wood (const List *list)
                   *wide = at_least (list, value (list, RW_RIM_SEGMENT_OUTER_EDGE));
   g_autofree char *length = at_least (list, (design->rim_segments + 2) * each);
 
-  item (list, N_ ("Stave strip"), N_ ("%s: %s thick, %s wide before bevelling, %s long, two staves to spare"),
-        rw_woods[design->rim_course_wood.at[0]].label, deep, wide, length);
+  item (list, _("Stave strip"), _("%s: %s thick, %s wide before bevelling, %s long, two staves to spare"),
+        _(rw_woods[design->rim_course_wood.at[0]].label), deep, wide, length);
 }
 
 static void
@@ -109,8 +110,8 @@ ply_wood (const List *list)
   g_autofree char *wide = at_least (list, design->rim_height + 2 * design->rim_turning_allowance);
   g_autofree char *length = at_least (list, value (list, RW_RIM_PLY_LENGTH + count));
 
-  item (list, N_ ("Plies"), N_ ("%s: %d of %s, %s wide, up to %s long, one to spare"),
-        rw_woods[design->rim_course_wood.at[0]].label, count + 1, thick, wide, length);
+  item (list, _("Plies"), _("%s: %d of %s, %s wide, up to %s long, one to spare"),
+        _(rw_woods[design->rim_course_wood.at[0]].label), count + 1, thick, wide, length);
 }
 
 static void
@@ -124,24 +125,24 @@ neck_wood (const List *list)
   g_autofree char *across = at_least (list, value (list, RW_NECK_WIDTH_AT_END) + 4),
                   *thick = at_least (list, design->fretboard_thickness + 1);
 
-  item (list, N_ ("Neck blank"), N_ ("%s: %s by %s by %s in one piece, or glued up to it"),
-        rw_woods[design->neck_wood].label, length, wide, deep);
-  item (list, N_ ("Fretboard"), N_ ("%s: %s by %s, %s thick before planing"),
-        rw_woods[design->neck_board_wood].label, board, across, thick);
+  item (list, _("Neck blank"), _("%s: %s by %s by %s in one piece, or glued up to it"),
+        _(rw_woods[design->neck_wood].label), length, wide, deep);
+  item (list, _("Fretboard"), _("%s: %s by %s, %s thick before planing"),
+        _(rw_woods[design->neck_board_wood].label), board, across, thick);
   if (design->headstock_overlay > 0)
     {
       g_autofree char *l = at_least (list, design->headstock_length + 10),
                       *w = at_least (list, design->headstock_width + 4);
       g_autofree char *t = exact (list, design->headstock_overlay);
 
-      item (list, N_ ("Headstock overlay"), N_ ("%s by %s, %s thick"), l, w, t);
+      item (list, _("Headstock overlay"), _("%s by %s, %s thick"), l, w, t);
     }
 }
 
 static void
 wood (const List *list)
 {
-  rw_column_heading (list->column, 2 * LINE, N_ ("Wood"));
+  rw_column_heading (list->column, 2 * LINE, _("Wood"));
   if (list->design->rim_construction == RW_RIM_SEGMENTS)
     segment_wood (list);
   else if (list->design->rim_construction == RW_RIM_STAVES)
@@ -166,14 +167,14 @@ hooks (const List *list)
   g_autofree char *drill = exact (list, value (list, RW_SHOES_TAP_DRILL)),
                   *wall = exact (list, design->rim_wall);
 
-  item (list, N_ ("Hook rod"), N_ ("%s diameter, %s in all, two hooks to spare; and the %s die"), rod, length,
+  item (list, _("Hook rod"), _("%s diameter, %s in all, two hooks to spare; and the %s die"), rod, length,
         rw_threads[design->hooks_thread].id);
-  item (list, N_ ("Hook nuts"), N_ ("%d of %s, two to spare"), count + SPARE_HOOKS,
+  item (list, _("Hook nuts"), _("%d of %s, two to spare"), count + SPARE_HOOKS,
         rw_threads[design->hooks_thread].id);
-  item (list, N_ ("Shoes"), N_ ("%d, two to spare, or bar to cut them from; %s tap and its drill, %s"),
+  item (list, _("Shoes"), _("%d, two to spare, or bar to cut them from; %s tap and its drill, %s"),
         count + SPARE_HOOKS, rw_threads[design->shoes_thread].id, drill);
-  item (list, N_ ("Shoe bolts and washers"),
-        N_ ("%d of %s: through a wall of %s and into the shoe; measure before buying"), count + SPARE_HOOKS,
+  item (list, _("Shoe bolts and washers"),
+        _("%d of %s: through a wall of %s and into the shoe; measure before buying"), count + SPARE_HOOKS,
         rw_threads[design->shoes_thread].id, wall);
 }
 
@@ -184,9 +185,9 @@ hoop (const List *list)
   g_autofree char *thick = exact (list, design->hoop_thickness), *high = exact (list, design->hoop_height);
   g_autofree char *length = at_least (list, value (list, RW_HOOP_STRIP) * 1.05);
 
-  item (list, N_ ("Hoop bar"),
-        N_ ("%s: %s by %s, %s long with a twentieth to spare, and a piece for a test bend"),
-        rw_metals[design->hoop_material].label, thick, high, length);
+  item (list, _("Hoop bar"),
+        _("%s: %s by %s, %s long with a twentieth to spare, and a piece for a test bend"),
+        _(rw_metals[design->hoop_material].label), thick, high, length);
 }
 
 /* So much is left past the rim at either end, for nut and washer at the tail and the hanger in the heel. */
@@ -202,7 +203,7 @@ joint (const List *list)
       g_autofree char *size = exact (list, design->joint_rod_diameter),
                       *length = at_least (list, design->rim_outer_diameter + 2 * ROD_PAST);
 
-      item (list, N_ ("Rods across the pot"), N_ ("%d of %s, %s long at least, with nuts and washers"),
+      item (list, _("Rods across the pot"), _("%d of %s, %s long at least, with nuts and washers"),
             (int)design->joint_rod_count, size, length);
     }
   else
@@ -210,7 +211,7 @@ joint (const List *list)
       g_autofree char *size = exact (list, design->joint_stick_section),
                       *length = at_least (list, design->rim_outer_diameter + 2 * ROD_PAST);
 
-      item (list, N_ ("Stick"), N_ ("%s square, %s long, straight in the grain"), size, length);
+      item (list, _("Stick"), _("%s square, %s long, straight in the grain"), size, length);
     }
   if (design->neck_rod_present == RW_YES)
     {
@@ -218,8 +219,8 @@ joint (const List *list)
       g_autofree char *channel = exact (list, run), *wide = exact (list, design->neck_rod_width),
                       *deep = exact (list, design->neck_rod_depth);
 
-      item (list, N_ ("Truss rod"),
-            N_ ("to lie in a channel %s long, %s wide, %s deep; in hand before the channel is cut"), channel,
+      item (list, _("Truss rod"),
+            _("to lie in a channel %s long, %s wide, %s deep; in hand before the channel is cut"), channel,
             wide, deep);
     }
 }
@@ -227,7 +228,7 @@ joint (const List *list)
 static void
 metal (const List *list)
 {
-  rw_column_heading (list->column, 2 * LINE, N_ ("Metal"));
+  rw_column_heading (list->column, 2 * LINE, _("Metal"));
   hooks (list);
   hoop (list);
   joint (list);
@@ -236,7 +237,7 @@ metal (const List *list)
       g_autofree char *length = at_least (list, value (list, RW_FRETS_WIRE_TOTAL) * 1.1),
                       *tang = exact (list, list->design->frets_tang_depth);
 
-      item (list, N_ ("Fret wire"), N_ ("%s with a tenth to spare, tang %s deep"), length, tang);
+      item (list, _("Fret wire"), _("%s with a tenth to spare, tang %s deep"), length, tang);
     }
 }
 
@@ -254,8 +255,8 @@ strings (const List *list)
       g_autofree char *inch
           = rw_quantity_write (set->at[i].outer_mm, "mm", RW_UNITS_INCH, 1, list->job->style.decimal);
 
-      item (list, i == 0 ? N_ ("Strings") : "", N_ ("string %d, %s: %s mm (%s in) %s"), i + 1,
-            set->at[i].note, gauge, inch, set->at[i].core_mm > 0 ? N_ ("wound") : N_ ("plain"));
+      item (list, i == 0 ? _("Strings") : "", _("string %d, %s: %s mm (%s in) %s"), i + 1,
+            set->at[i].note, gauge, inch, set->at[i].core_mm > 0 ? _("wound") : _("plain"));
     }
 }
 
@@ -269,23 +270,23 @@ parts (const List *list)
   g_autofree char *bridge = exact (list, value (list, RW_BRIDGE_HEIGHT));
   gboolean peg = plan->has_short && design->fifth_route == RW_ROUTE_SIDE_PEG;
 
-  rw_column_heading (list->column, 2 * LINE, N_ ("Bought parts"));
-  item (list, N_ ("Head"), N_ ("%s; measure the band's bore before the rim is turned"), head);
-  item (list, N_ ("Tuners"), N_ ("%d, post hole %s"), peg ? plan->full : plan->strings, hole);
+  rw_column_heading (list->column, 2 * LINE, _("Bought parts"));
+  item (list, _("Head"), _("%s; measure the band's bore before the rim is turned"), head);
+  item (list, _("Tuners"), _("%d, post hole %s"), peg ? plan->full : plan->strings, hole);
   if (peg)
-    item (list, N_ ("Side peg"), N_ ("1, for the short string"));
-  item (list, N_ ("Bridge"), N_ ("blank at least %s high"), bridge);
-  item (list, N_ ("Nut, tailpiece"), N_ ("1 each"));
+    item (list, _("Side peg"), _("1, for the short string"));
+  item (list, _("Bridge"), _("blank at least %s high"), bridge);
+  item (list, _("Nut, tailpiece"), _("1 each"));
   strings (list);
   if (isfinite (value (list, RW_FINISH_FLAKE)))
-    item (list, N_ ("Shellac flake"), N_ ("%.0f g in %.0f ml of spirit"),
+    item (list, _("Shellac flake"), _("%.0f g in %.0f ml of spirit"),
           ceil (value (list, RW_FINISH_FLAKE)), design->shop_shellac_volume);
 }
 
 RwSheet *
 rw_paper_shopping (const RwPaperJob *job)
 {
-  RwColumn column = rw_column_begin (job, N_ ("Shopping list"));
+  RwColumn column = rw_column_begin (job, _("Shopping list"));
   const List list = { &column, job, &job->result->used };
 
   wood (&list);
