@@ -1,9 +1,5 @@
 #include "beam.h"
 
-/* Four-point Gauss-Legendre on [-1, 1].  Source: Abramowitz & Stegun, table 25.4. */
-static const double node[] = { -0.861136311594052575, -0.339981043584856265, 0.339981043584856265, 0.861136311594052575 };
-static const double weight[] = { 0.347854845137453857, 0.652145154862546143, 0.652145154862546143, 0.347854845137453857 };
-
 typedef struct
 {
   double string0, string1, rod0, rod1;
@@ -57,10 +53,10 @@ integrate (const RwBeam *beam, double a, double b)
 
   for (int i = 0; i < 4; i++)
     {
-      double x = middle + half * node[i];
+      double x = middle + half * rw_gauss_node[i];
       RwSection section = rw_beam_section (beam, x, channel);
-      double k = half * weight[i] * string_moment (beam, x, section.centroid) / section.ei;
-      double r = channel ? half * weight[i] / section.ei : 0;
+      double k = half * rw_gauss_weight[i] * string_moment (beam, x, section.centroid) / section.ei;
+      double r = channel ? half * rw_gauss_weight[i] / section.ei : 0;
 
       sum.string0 += k;
       sum.string1 += k * x;

@@ -51,8 +51,11 @@ rw_measured_or (const RwModel *m, int slot, double worked_out)
 static inline double
 rw_settle (RwModel *m, int slot, double worked_out)
 {
-  /* A row without meaning in this build has no measured value either. */
-  m->r->value[slot] = isfinite (worked_out) ? rw_measured_or (m, slot, worked_out) : NAN;
+  gboolean held = m->measured != NULL && m->measured->holds_slot[slot];
+
+  m->r->asked[slot] = isfinite (worked_out) ? worked_out : NAN;
+  /* A row without meaning in this build has no measured value either, unless it is one of a made part. */
+  m->r->value[slot] = isfinite (worked_out) || held ? rw_measured_or (m, slot, worked_out) : NAN;
   return m->r->value[slot];
 }
 
@@ -80,6 +83,10 @@ void rw_model_blank     (RwModel *m);
 void rw_model_pitch     (RwModel *m);
 void rw_model_movement  (RwModel *m);
 void rw_model_finish    (RwModel *m);
+void rw_model_mass      (RwModel *m);
+
+/* Four-point Gauss-Legendre on [-1, 1].  Source: Abramowitz & Stegun, table 25.4. */
+extern const double rw_gauss_node[4], rw_gauss_weight[4];
 
 /* The least value of f over [a, b], and where it is (at may be NULL): samples, then a golden-section search round
  * the best of them.  For functions with a few gentle bends. */

@@ -9,6 +9,8 @@ take_measured (RwDesign *used, const RwMeasured *measured)
   for (int id = 0; id < RW_PARAM_COUNT; id++)
     if (isfinite (measured->param[id]))
       rw_design_set (used, (RwParamId) id, measured->param[id], NULL);
+    else if (measured->holds_param[id])
+      rw_design_copy (used, &measured->held, (RwParamId) id);
 
   for (int k = 0; k < used->rim_course_thickness.count; k++)
     if (isfinite (measured->course_thickness[k]))
@@ -48,6 +50,7 @@ run_parts (RwModel *m)
   rw_model_pitch (m);
   rw_model_movement (m);
   rw_model_finish (m);
+  rw_model_mass (m);
 }
 
 void
@@ -56,7 +59,12 @@ rw_solve (const RwDesign *design, const RwMeasured *measured, RwResult *result)
   RwModel m = { .d = &result->used, .measured = measured, .r = result };
 
   for (int slot = 0; slot < RW_SLOT_COUNT; slot++)
-    result->value[slot] = NAN;
+    {
+      gboolean held = measured != NULL && measured->holds_slot[slot];
+
+      result->value[slot] = held ? measured->slot[slot] : NAN;
+      result->asked[slot] = NAN;
+    }
   result->used = *design;
   if (measured != NULL)
     {

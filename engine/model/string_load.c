@@ -1,6 +1,6 @@
-/* Mass, pitch and pull of the strings. */
+#include "string_load.h"
+
 #include "table/note.h"
-#include "model.h"
 
 #define STEEL_KG_M3 7850.0
 #define WRAP_KG_M3 8800.0
@@ -8,8 +8,8 @@
 /* Mass per length, kg/m.  Round-wound: a close helix of wrap wire w = (D - core)/2 on the core,
  * mu = rho pi dc^2/4 + rho_w pi^2 w (dc + w)/4.  A measured mass wins.
  * Source: geometry of a close helix of pitch w on a mean diameter dc + w. */
-static double
-mass_per_length (const RwString *s)
+double
+rw_string_mass (const RwString *s)
 {
   double wrap_kg_m3 = s->wrap_kg_m3 > 0 ? s->wrap_kg_m3 : WRAP_KG_M3;
   double outer = s->outer_mm * 1e-3, core = s->core_mm * 1e-3;
@@ -37,7 +37,7 @@ rw_model_strings (RwModel *m)
 
       if (s->is_short)
         length *= exp2 (-m->d->fifth_start_fret / 12);
-      m->mass[i] = mass_per_length (s);
+      m->mass[i] = rw_string_mass (s);
       m->frequency[i] = rw_note_frequency (s->note, m->d->tuning_a4);
       double speed = 2 * m->frequency[i] * length;
       m->tension[i] = rw_settle (m, RW_STRINGS_TENSION + i, m->mass[i] * speed * speed);
