@@ -43,7 +43,7 @@ rw_plot_view_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   if (self->study == NULL)
     return;
   sheet = rw_study_draw (self->study, (width - 2 * MARGIN) / RW_PX_PER_PAPER_MM,
-                         (height - 2 * MARGIN) / RW_PX_PER_PAPER_MM, self->style);
+                         (height - 2 * MARGIN) / RW_PX_PER_PAPER_MM, self->style, NULL);
   layout = rw_layout_new (sheet, 1, 0);
   cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, width, height));
   paint (cr, layout, palette, height, gtk_widget_get_scale_factor (widget));

@@ -48,9 +48,10 @@ append_range (RwStudyPane *self, int panel, GString *out)
     {
       const RwStudyColumn *column = &g_array_index (self->study->columns, RwStudyColumn, i);
 
-      if (column->panel == panel)
+      if (column->panel == panel && column->role != RW_COLUMN_LOAD)
         unit = column->unit;
-      for (guint row = 0; column->panel == panel && row < self->study->rows->len; row++)
+      for (guint row = 0; column->panel == panel && column->role != RW_COLUMN_LOAD && row < self->study->rows->len;
+           row++)
         if (isfinite (column->values[row]))
           {
             low = fmin (low, column->values[row]);

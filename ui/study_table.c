@@ -11,7 +11,7 @@ struct _RwStudyTable
   GtkBox parent;
 
   const RwStudy *study; /* not owned */
-  RwStudyKind    kind;  /* that the columns are for */
+  const char    *kind;  /* id of the study that the columns are for */
   RwStyle        style;
   GtkStringList *rows;
   GtkWidget     *view;
@@ -44,7 +44,7 @@ cell_text (const Column *column, guint row)
   const RwStudyColumn *values;
 
   if (column->place < 0)
-    return g_strdup (g_ptr_array_index (table->study->rows, row));
+    return rw_study_row_name (table->study, row, table->style);
   values = &g_array_index (table->study->columns, RwStudyColumn, column->place);
   if (isnan (values->values[row]))
     return g_strdup ("");
@@ -81,6 +81,17 @@ add_column (RwStudyTable *self, int place, const char *title)
   gtk_column_view_append_column (GTK_COLUMN_VIEW (self->view), shown);
 }
 
+/* "From the middle, mm". */
+static char *
+row_title (const RwStudyTable *self)
+{
+  const RwStudy *study = self->study;
+
+  if (study->row_unit == NULL || *study->row_unit == '\0')
+    return g_strdup (study->row_title);
+  return g_strdup_printf ("%s, %s", study->row_title, rw_quantity_unit (study->row_unit, self->style.units));
+}
+
 static void
 build_columns (RwStudyTable *self)
 {
@@ -92,7 +103,9 @@ build_columns (RwStudyTable *self)
 
       gtk_column_view_remove_column (GTK_COLUMN_VIEW (self->view), column);
     }
-  add_column (self, -1, self->study->row_title);
+  g_autofree char *first = row_title (self);
+
+  add_column (self, -1, first);
   for (guint i = 0; i < self->study->columns->len; i++)
     {
       const RwStudyColumn *column = &g_array_index (self->study->columns, RwStudyColumn, i);
@@ -148,7 +161,7 @@ has_columns_for (RwStudyTable *self, const RwStudy *study, RwStyle style)
 {
   guint count = g_list_model_get_n_items (gtk_column_view_get_columns (GTK_COLUMN_VIEW (self->view)));
 
-  return self->kind == study->kind && self->style.units == style.units && count == study->columns->len + 1;
+  return g_strcmp0 (self->kind, study->id) == 0 && self->style.units == style.units && count == study->columns->len + 1;
 }
 
 /* Other columns are made while there are no rows, so that no cell looks for what is not there. */
@@ -156,7 +169,7 @@ void
 rw_study_table_show (RwStudyTable *self, const RwStudy *study, RwStyle style)
 {
   GListModel *rows = G_LIST_MODEL (self->rows);
-  g_autoptr (GPtrArray) names = g_ptr_array_new ();
+  g_autoptr (GPtrArray) names = g_ptr_array_new_with_free_func (g_free);
   gboolean keep = study != NULL && has_columns_for (self, study, style);
 
   self->study = study;
@@ -167,9 +180,9 @@ rw_study_table_show (RwStudyTable *self, const RwStudy *study, RwStyle style)
     return;
   if (!keep)
     build_columns (self);
-  self->kind = study->kind;
+  self->kind = study->id;
   for (guint i = 0; i < study->rows->len; i++)
-    g_ptr_array_add (names, g_ptr_array_index (study->rows, i));
+    g_ptr_array_add (names, rw_study_row_name (study, i, style));
   g_ptr_array_add (names, NULL);
   gtk_string_list_splice (self->rows, 0, g_list_model_get_n_items (rows), (const char *const *) names->pdata);
 }

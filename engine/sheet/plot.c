@@ -15,6 +15,11 @@
 #define LABELS_APART 3.8
 #define LABEL_GAP 2.0
 #define MARK 0.9     /* half its size */
+#define POINT 1.3    /* half the size of a place that is named */
+#define ARROW 5.0
+#define ARROW_LONG 2.2
+#define ARROW_WIDE 1.4
+#define ARROW_GAP 0.6 /* from its tip to the line */
 #define MARKS_APART 5.0
 #define BAR_MOST 14.0
 #define BEYOND 0.05 /* of the data's range */
@@ -82,20 +87,45 @@ ticks_up (RwPlot *plot)
     }
 }
 
-static void
-ticks_across (RwPlot *plot)
+/* The distance of ticks across at which the figures, which get longer with finer ticks, keep apart. */
+static double
+tick_across (const RwPlot *plot, gboolean whole)
 {
-  double span = plot->range.x1 - plot->range.x0;
-  double tick = fmax (1, rw_plot_tick (span, fmax (1, (plot->frame.x1 - plot->frame.x0) / FIGURES_APART)));
+  const RwBox *frame = &plot->frame, *range = &plot->range;
+  double span = range->x1 - range->x0, apart = FIGURES_APART, tick = 1;
 
-  for (double value = ceil (plot->range.x0 / tick) * tick; value <= plot->range.x1; value += tick)
+  for (int round = 0; round < 3; round++)
     {
-      double x = across (plot, value);
-      g_autofree char *text = figure (plot, value, tick);
+      tick = rw_plot_tick (span, fmax (1, (frame->x1 - frame->x0) / apart));
+      if (whole)
+        tick = fmax (1, tick);
+      g_autofree char *first = figure (plot, ceil (range->x0 / tick) * tick, tick);
+      g_autofree char *last = figure (plot, floor (range->x1 / tick) * tick, tick);
+      double widest = fmax (rw_lettering_width (first), rw_lettering_width (last));
+
+      apart = fmax (FIGURES_APART, widest * rw_letters_size (RW_LETTERS_SMALL) + LABEL_GAP);
+    }
+  return tick;
+}
+
+/* What the axis is called stands at the right end of all, in the row of the figures, and the figures make room. */
+static void
+ticks_across (RwPlot *plot, const RwPlotJob *job)
+{
+  double tick = tick_across (plot, job->whole), size = rw_letters_size (RW_LETTERS_SMALL);
+  double title = job->place.x1 - rw_lettering_width (job->across) * size - LABEL_GAP;
+
+  for (double i = ceil (plot->range.x0 / tick - 1e-9); i * tick <= plot->range.x1 * (1 + 1e-9); i++)
+    {
+      double x = across (plot, i * tick);
+      g_autofree char *text = figure (plot, i * tick, tick);
 
       rw_sheet_line (plot->sheet, RW_PEN_EDGE, x, plot->frame.y0 - TICK, x, plot->frame.y0);
-      rw_plot_word (plot, value, text);
+      if (x + rw_lettering_width (text) * size / 2 < title)
+        rw_plot_word (plot, i * tick, text);
     }
+  rw_sheet_text (plot->sheet, job->place.x1, plot->frame.y0 - WORDS_ROOM + 0.5, RW_ALIGN_END, RW_LETTERS_SMALL,
+                 job->across);
 }
 
 /* Room beyond the data, but for an end at 0, and for a plot where all is the same. */
@@ -128,11 +158,7 @@ rw_plot_begin (RwSheet *sheet, const RwPlotJob *job)
   rw_sheet_line (sheet, RW_PEN_EDGE, plot.frame.x0, plot.frame.y0, plot.frame.x0, plot.frame.y1);
   rw_sheet_line (sheet, RW_PEN_EDGE, plot.frame.x0, plot.frame.y0, plot.frame.x1, plot.frame.y0);
   if (job->across != NULL)
-    {
-      ticks_across (&plot);
-      rw_sheet_text (sheet, plot.frame.x1 + LABEL_GAP, plot.frame.y0 - WORDS_ROOM + 0.5, RW_ALIGN_START,
-                     RW_LETTERS_SMALL, job->across);
-    }
+    ticks_across (&plot, job);
   rw_sheet_text (sheet, place->x0 + LABEL_GAP, place->y1 - CAPITAL, RW_ALIGN_START, RW_LETTERS_SMALL, job->title);
   rw_sheet_set (sheet, RW_LAYER_STRINGS, RW_SUBJECT_NONE);
   return plot;
@@ -221,6 +247,42 @@ rw_plot_line (RwPlot *plot, const RwPoint *points, int count, const char *label)
   draw_runs (plot, points, count, pens[plot->lines % (int) G_N_ELEMENTS (pens)]);
   end = draw_marks (plot, points, count);
   plot->labels[plot->lines++] = (RwPlotLabel){ end, label };
+}
+
+/* ---- places on lines ---- */
+
+RwPoint
+rw_plot_place (const RwPlot *plot, double x, double y)
+{
+  return (RwPoint){ across (plot, x), up (plot, y) };
+}
+
+/* The word stands over the place, towards the middle of the plot. */
+void
+rw_plot_point (RwPlot *plot, double x, double y, const char *word)
+{
+  RwPoint at = rw_plot_place (plot, x, y);
+  gboolean right = at.x < (plot->frame.x0 + plot->frame.x1) / 2;
+  gboolean over = at.y + 2 * POINT + CAPITAL < plot->frame.y1;
+
+  rw_sheet_circle (plot->sheet, RW_PEN_OUTLINE, RW_TINT_METAL, at.x, at.y, POINT);
+  rw_sheet_text (plot->sheet, at.x + (right ? 1.5 : -1.5) * POINT,
+                 over ? at.y + 1.5 * POINT : at.y - 1.5 * POINT - CAPITAL, right ? RW_ALIGN_START : RW_ALIGN_END,
+                 RW_LETTERS_SMALL, word);
+}
+
+void
+rw_plot_load (RwPlot *plot, double x, double y, const char *figure)
+{
+  RwPoint at = rw_plot_place (plot, x, y), head[4];
+
+  at.y += ARROW_GAP;
+  rw_sheet_line (plot->sheet, RW_PEN_EDGE, at.x, at.y, at.x, at.y + ARROW);
+  head[0] = head[3] = at;
+  head[1] = (RwPoint){ at.x - ARROW_WIDE / 2, at.y + ARROW_LONG };
+  head[2] = (RwPoint){ at.x + ARROW_WIDE / 2, at.y + ARROW_LONG };
+  rw_sheet_polygon (plot->sheet, RW_PEN_EDGE, RW_TINT_METAL, head, 4);
+  rw_sheet_text (plot->sheet, at.x, at.y + ARROW + 0.8, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, figure);
 }
 
 /* ---- bars and limits ---- */

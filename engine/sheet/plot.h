@@ -31,7 +31,8 @@ typedef struct
   RwBox       place;   /* of all of it, mm of the sheet */
   RwBox       range;   /* of the data; y0 and y1 get some room beyond */
   const char *title;
-  const char *across;  /* what the ticks along the bottom count; NULL: no ticks there */
+  const char *across;  /* what the ticks along the bottom say; NULL: no ticks there */
+  gboolean    whole;   /* they count: no ticks between whole numbers */
   double      room;    /* for the names at the right ends, mm */
 } RwPlotJob;
 
@@ -44,6 +45,15 @@ RwPlot rw_plot_begin (RwSheet *sheet, const RwPlotJob *job);
 
 /* A line through data points, left to right; where y is NaN it is interrupted.  label stands at its end. */
 void rw_plot_line (RwPlot *plot, const RwPoint *points, int count, const char *label);
+
+/* A place on a line, in the data's units, called by a word beside it. */
+void rw_plot_point (RwPlot *plot, double x, double y, const char *word);
+
+/* An arrow down that ends at a place, with a figure at its start. */
+void rw_plot_load (RwPlot *plot, double x, double y, const char *figure);
+
+/* Where a place in the data's units stands on the sheet. */
+RwPoint rw_plot_place (const RwPlot *plot, double x, double y);
 
 /* A bar over span: x0 < x1 its sides, drawn narrower where that is wide, and y0 < y1.  figure, which may be NULL,
  * stands beyond the end that is farther from 0. */

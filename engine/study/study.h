@@ -13,17 +13,22 @@ typedef enum
   RW_STUDY_PITCH,   /* pitch error by string and fret, before and after the best straight bridge */
   RW_STUDY_ACTION,  /* action along the neck, and the neck's bending */
   RW_STUDY_STRINGS, /* tension, and stress against the wire's strength */
+  RW_STUDY_HEAD,    /* how the head sags across and along, and what each foot of the bridge carries */
+  RW_STUDY_HOOKS,   /* pull and tightening torque of a hook against the head's tension */
   RW_STUDY_SEASONS, /* how board and rim move over the year */
   RW_STUDY_COUNT,
 } RwStudyKind;
 
 const char *rw_study_id    (RwStudyKind kind); /* "pitch" ... */
 const char *rw_study_title (RwStudyKind kind); /* English, marked for translation */
+int         rw_study_find  (const char *id);   /* the kind called id, or -1 */
 
 /* How a column is drawn. */
 typedef enum
 {
   RW_COLUMN_LINE,
+  RW_COLUMN_POINT, /* a place on a line that is called by the column's label */
+  RW_COLUMN_LOAD,  /* an arrow down on the first line of its panel, with its figure; not on the panel's scale */
   RW_COLUMN_BAR,   /* from 0 */
   RW_COLUMN_LIMIT, /* of the bar in the same row */
 } RwColumnRole;
@@ -40,14 +45,21 @@ typedef struct
 
 typedef struct
 {
-  RwStudyKind kind;
+  char  *name; /* NULL: at says it */
+  double at;   /* where it stands along the axis */
+} RwStudyRow;
+
+typedef struct
+{
+  const char *id;         /* "pitch": for names of files, never translated */
+  char       *title;
   char       *row_title;  /* what rows are: "Fret" */
-  GPtrArray  *rows;       /* of char *, what each row is called */
-  gboolean    counted;    /* rows are numbers from first_row on, and go along an axis */
-  int         first_row;
+  const char *row_unit;   /* of the rows' places along the axis, "" for counts; NULL: rows have names */
+  GArray     *rows;       /* of RwStudyRow, from left to right */
   GArray     *columns;    /* of RwStudyColumn */
   char       *panels[2];  /* titles of the plots; NULL: no such plot */
   gboolean    same_range; /* both plots go equally high */
+  gboolean    free_range; /* the plots need not begin at 0 */
 } RwStudy;
 
 typedef const char *(*RwTranslate) (const char *english);
@@ -60,5 +72,18 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwStudy, rw_study_free)
 /* There is at least one number in it. */
 gboolean rw_study_has_numbers (const RwStudy *study);
 
-/* rw_study_draw: a new sheet, width by height mm from the origin, to be laid out at a scale of 1. */
-RwSheet *rw_study_draw (const RwStudy *study, double width, double height, RwStyle style);
+const RwStudyColumn *rw_study_column_at (const RwStudy *study, guint column);
+/* What a row is called, without a unit.  New. */
+char                *rw_study_row_name  (const RwStudy *study, guint row, RwStyle style);
+
+/* A number that is to be seen in a plot. */
+typedef struct
+{
+  RwPoint at; /* mm of the sheet */
+  RwBox   frame; /* of its plot, mm of the sheet */
+  guint   column, row;
+} RwStudySpot;
+
+/* rw_study_draw: a new sheet, width by height mm from the origin, to be laid out at a scale of 1.  spots (of
+ * RwStudySpot, may be NULL) gets the places of all numbers, column by column. */
+RwSheet *rw_study_draw (const RwStudy *study, double width, double height, RwStyle style, GArray *spots);

@@ -7,7 +7,8 @@
 #include "sheet/plot.h"
 
 #define BETWEEN 4.0
-#define BAR_WIDTH 0.5 /* of the distance of two bars */
+#define BAR_WIDTH 0.5   /* of the distance of two bars */
+#define ABOVE_LOADS 0.3 /* of the range: room for the arrows */
 
 typedef struct
 {
@@ -15,23 +16,41 @@ typedef struct
   RwSheet *sheet;
   RwStyle style;
   int panel;
+  GArray *spots; /* NULL: nobody asks */
 } Panel;
 
 /* Lengths go by inches where the user does. */
 static double
-shown (const Panel *panel, const RwStudyColumn *column, double value)
+shown (const Panel *panel, const char *unit, double value)
 {
-  gboolean inches = panel->style.units != RW_UNITS_MM && strcmp (column->unit, "mm") == 0;
+  gboolean inches = panel->style.units != RW_UNITS_MM && unit != NULL && strcmp (unit, "mm") == 0;
 
   return inches ? value / RW_MM_PER_INCH : value;
+}
+
+static double
+row_at (const Panel *panel, guint row)
+{
+  return shown (panel, panel->study->row_unit, g_array_index (panel->study->rows, RwStudyRow, row).at);
 }
 
 static const RwStudyColumn *
 column_of (const Panel *panel, guint i)
 {
-  const RwStudyColumn *column = &g_array_index (panel->study->columns, RwStudyColumn, i);
+  const RwStudyColumn *column = rw_study_column_at (panel->study, i);
 
   return column->panel == panel->panel ? column : NULL;
+}
+
+/* ---- ranges ---- */
+
+static gboolean
+has_role (const Panel *panel, RwColumnRole role)
+{
+  for (guint i = 0; i < panel->study->columns->len; i++)
+    if (column_of (panel, i) != NULL && column_of (panel, i)->role == role)
+      return TRUE;
+  return FALSE;
 }
 
 static void
@@ -41,33 +60,42 @@ take_range (const Panel *panel, RwBox *range)
     {
       const RwStudyColumn *column = column_of (panel, i);
 
-      for (guint row = 0; column != NULL && row < panel->study->rows->len; row++)
+      for (guint row = 0; column != NULL && column->role != RW_COLUMN_LOAD && row < panel->study->rows->len; row++)
         if (isfinite (column->values[row]))
           {
-            range->y0 = fmin (range->y0, shown (panel, column, column->values[row]));
-            range->y1 = fmax (range->y1, shown (panel, column, column->values[row]));
+            double value = shown (panel, column->unit, column->values[row]);
+
+            range->y0 = fmin (range->y0, value);
+            range->y1 = fmax (range->y1, value);
           }
     }
 }
 
-/* 0 is always in it: heights and errors alike are read from there. */
+/* 0 is in it, unless the study says otherwise: heights and errors alike are read from there. */
 static RwBox
 range_of (const Panel *panel)
 {
   const RwStudy *study = panel->study;
-  RwBox range = { study->counted ? study->first_row : -0.5, 0, 0, 0 };
+  gboolean along = study->row_unit != NULL, loose = study->free_range;
+  RwBox range = { along ? row_at (panel, 0) : -0.5, loose ? INFINITY : 0, 0, loose ? -INFINITY : 0 };
   Panel other = *panel;
 
-  range.x1 = range.x0 + fmax (1, study->rows->len - (study->counted ? 1 : 0));
+  range.x1 = along ? row_at (panel, study->rows->len - 1) : study->rows->len - 0.5;
+  if (!(range.x1 > range.x0))
+    range.x1 = range.x0 + 1;
   take_range (panel, &range);
   other.panel = 1 - panel->panel;
   if (study->same_range)
     take_range (&other, &range);
-  if (!study->counted)
+  if (!(range.y0 <= range.y1))
+    range.y0 = range.y1 = 0;
+
+  double high = range.y1 - range.y0;
+  if (has_role (panel, RW_COLUMN_LOAD))
+    range.y1 += ABOVE_LOADS * high;
+  if (!along)
     {
       /* The figures over and under the bars. */
-      double high = range.y1 - range.y0;
-
       range.y0 -= range.y0 < 0 ? 0.2 * high : 0;
       range.y1 += 0.12 * high;
     }
@@ -77,17 +105,19 @@ range_of (const Panel *panel)
 static double
 room_for_labels (const Panel *panel)
 {
-  double widest = panel->study->counted ? rw_lettering_width (panel->study->row_title) - 1 : 0;
+  double widest = 0;
 
   for (guint i = 0; i < panel->study->columns->len; i++)
     {
       const RwStudyColumn *column = column_of (panel, i);
 
-      if (column != NULL && column->label != NULL)
+      if (column != NULL && column->role == RW_COLUMN_LINE && column->label != NULL)
         widest = fmax (widest, rw_lettering_width (column->label));
     }
-  return widest * rw_letters_size (RW_LETTERS_SMALL) + (widest > 0 ? 5 : 1);
+  return widest * rw_letters_size (RW_LETTERS_SMALL) + (widest > 0 ? 5 : 3);
 }
+
+/* ---- columns ---- */
 
 static void
 add_line (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
@@ -96,8 +126,52 @@ add_line (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
   g_autofree RwPoint *points = g_new (RwPoint, count);
 
   for (guint row = 0; row < count; row++)
-    points[row] = (RwPoint){ panel->study->first_row + (int) row, shown (panel, column, column->values[row]) };
+    points[row] = (RwPoint){ row_at (panel, row), shown (panel, column->unit, column->values[row]) };
   rw_plot_line (plot, points, (int) count, column->label);
+}
+
+static void
+add_points (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
+{
+  for (guint row = 0; row < panel->study->rows->len; row++)
+    if (isfinite (column->values[row]))
+      rw_plot_point (plot, row_at (panel, row), shown (panel, column->unit, column->values[row]), column->label);
+}
+
+/* The line that loads stand on: the first of the panel. */
+static const RwStudyColumn *
+ground (const Panel *panel)
+{
+  for (guint i = 0; i < panel->study->columns->len; i++)
+    if (column_of (panel, i) != NULL && column_of (panel, i)->role == RW_COLUMN_LINE)
+      return column_of (panel, i);
+  return NULL;
+}
+
+/* How high a number stands in its plot, in the units of the axis. */
+static double
+height_of (const Panel *panel, const RwStudyColumn *column, guint row)
+{
+  const RwStudyColumn *under = column->role == RW_COLUMN_LOAD ? ground (panel) : column;
+
+  return isfinite (column->values[row]) && under != NULL ? shown (panel, under->unit, under->values[row]) : NAN;
+}
+
+static void
+add_loads (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
+{
+  for (guint row = 0; row < panel->study->rows->len; row++)
+    {
+      double y = height_of (panel, column, row);
+      g_autofree char *figure = NULL;
+      g_autofree char *text = NULL;
+
+      if (!isfinite (y))
+        continue;
+      figure = rw_quantity_show (column->values[row], column->unit, panel->style.units, panel->style.decimal);
+      text = g_strdup_printf ("%s\302\240%s", figure, rw_quantity_unit (column->unit, panel->style.units));
+      rw_plot_load (plot, row_at (panel, row), y, text);
+    }
 }
 
 static void
@@ -108,7 +182,7 @@ add_bars (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
 
   for (guint row = 0; row < panel->study->rows->len; row++)
     {
-      double value = shown (panel, column, column->values[row]);
+      double value = shown (panel, column->unit, column->values[row]);
       RwBox span = { row - BAR_WIDTH / 2, fmin (value, 0), row + BAR_WIDTH / 2, fmax (value, 0) };
       g_autofree char *text = NULL;
 
@@ -124,26 +198,36 @@ add_limits (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
 {
   for (guint row = 0; row < panel->study->rows->len; row++)
     if (isfinite (column->values[row]))
-      rw_plot_limit (plot, shown (panel, column, column->values[row]), row - 0.4, row + 0.4, NULL);
+      rw_plot_limit (plot, shown (panel, column->unit, column->values[row]), row - 0.4, row + 0.4, NULL);
 }
 
 static void
 add_column (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
 {
-  switch (column->role)
+  static void (*const draw[]) (const Panel *, RwPlot *, const RwStudyColumn *) = {
+    [RW_COLUMN_LINE] = add_line,  [RW_COLUMN_POINT] = add_points,  [RW_COLUMN_LOAD] = add_loads,
+    [RW_COLUMN_BAR] = add_bars,   [RW_COLUMN_LIMIT] = add_limits,
+  };
+
+  draw[column->role](panel, plot, column);
+}
+
+static void
+add_spots (const Panel *panel, const RwPlot *plot, guint i)
+{
+  for (guint row = 0; panel->spots != NULL && row < panel->study->rows->len; row++)
     {
-    case RW_COLUMN_LINE:
-      add_line (panel, plot, column);
-      break;
-    case RW_COLUMN_BAR:
-      add_bars (panel, plot, column);
-      break;
-    case RW_COLUMN_LIMIT:
-      add_limits (panel, plot, column);
-      break;
+      double y = height_of (panel, rw_study_column_at (panel->study, i), row);
+      RwStudySpot spot = { rw_plot_place (plot, row_at (panel, row), y), plot->frame, i, row };
+
+      if (isfinite (y))
+        g_array_append_val (panel->spots, spot);
     }
 }
 
+/* ---- panels ---- */
+
+/* With the unit of lengths, which is a matter of choice; the others stand in the titles themselves. */
 static char *
 title_of (const Panel *panel)
 {
@@ -159,33 +243,52 @@ title_of (const Panel *panel)
   return g_strdup (title);
 }
 
+/* NULL: nothing goes along the axis. */
+static char *
+axis_title (const Panel *panel)
+{
+  const RwStudy *study = panel->study;
+
+  if (study->row_unit == NULL)
+    return NULL;
+  if (*study->row_unit == '\0')
+    return g_strdup (study->row_title);
+  return g_strdup_printf ("%s, %s", study->row_title,
+                          strcmp (study->row_unit, "mm") != 0 ? rw_quantity_unit (study->row_unit, RW_UNITS_MM)
+                          : panel->style.units == RW_UNITS_MM ? "mm"
+                                                              : "in");
+}
+
 static void
 draw_panel (const Panel *panel, RwBox place)
 {
   const RwStudy *study = panel->study;
-  g_autofree char *title = title_of (panel);
-  RwPlotJob job = { place, range_of (panel), title, study->counted ? study->row_title : NULL,
+  g_autofree char *title = title_of (panel), *across = axis_title (panel);
+  RwPlotJob job = { place, range_of (panel), title, across, across != NULL && *study->row_unit == '\0',
                     room_for_labels (panel) };
   RwPlot plot = rw_plot_begin (panel->sheet, &job);
 
   for (guint i = 0; i < study->columns->len; i++)
     if (column_of (panel, i) != NULL)
-      add_column (panel, &plot, column_of (panel, i));
-  for (guint row = 0; row < study->rows->len && !study->counted; row++)
-    rw_plot_word (&plot, row, g_ptr_array_index (study->rows, row));
+      {
+        add_column (panel, &plot, column_of (panel, i));
+        add_spots (panel, &plot, i);
+      }
+  for (guint row = 0; row < study->rows->len && across == NULL; row++)
+    rw_plot_word (&plot, row, g_array_index (study->rows, RwStudyRow, row).name);
   rw_plot_end (&plot);
 }
 
 RwSheet *
-rw_study_draw (const RwStudy *study, double width, double height, RwStyle style)
+rw_study_draw (const RwStudy *study, double width, double height, RwStyle style, GArray *spots)
 {
-  RwSheet *sheet = rw_sheet_new (rw_study_title (study->kind), style);
+  RwSheet *sheet = rw_sheet_new (study->title, style);
   int count = study->panels[1] != NULL ? 2 : 1;
   double each = (width - (count - 1) * BETWEEN) / count;
 
   for (int i = 0; i < count; i++)
     {
-      Panel panel = { study, sheet, style, i };
+      Panel panel = { study, sheet, style, i, spots };
       double x0 = i * (each + BETWEEN);
 
       draw_panel (&panel, (RwBox){ x0, 0, x0 + each, height });

@@ -139,7 +139,7 @@ test_plots (void)
         {
           g_autoptr (RwStudy) study = rw_study_new ((RwStudyKind) kind, result, in_english);
           g_autoptr (RwSheet) sheet = rw_study_draw (study, g_test_rand_double_range (60, 400),
-                                                     g_test_rand_double_range (20, 200), RW_STYLE_FILE);
+                                                     g_test_rand_double_range (20, 200), RW_STYLE_FILE, NULL);
 
           assert_finite (sheet);
         }
