@@ -17,6 +17,7 @@ from pot import Head, Hooks, Hoop
 from rim import Rim
 from side import Side
 from tables import WOODS
+from weight import weight_rows
 
 PLACES = (1, 5, 7, 12)
 
@@ -44,6 +45,7 @@ def dimensions(table, texts, measured=None):
     moisture_rows(build, rim, at_rim)
     hooks = Hooks(build, head, hoop, rim.outer, heel_half)
     hole_rows(build, rim, hooks)
+    weight_rows(build, plan, side, masses)
     return build.rows
 
 
