@@ -15,13 +15,14 @@ struct _RwFormGroup
   RwParamId   first;
   int         count;
   gboolean    open;
+  char       *filter; /* casefolded words that rows must hold; NULL: all are shown */
 
   GtkWidget *header;
   GtkWidget *arrow;
   GtkWidget *summary;
   GtkWidget *mark;
   GtkWidget *body;  /* NULL until first opened */
-  GtkWidget **rows; /* of RwFormRow, count of them, once there is a body */
+  GtkWidget **rows; /* of RwFormRow, count of them, once there is a body; NULL where none was needed yet */
 };
 
 G_DEFINE_FINAL_TYPE (RwFormGroup, rw_form_group, GTK_TYPE_BOX)
@@ -83,14 +84,44 @@ build_body (RwFormGroup *self)
 {
   self->body = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   gtk_widget_add_css_class (self->body, "group-body");
-  self->rows = g_new (GtkWidget *, self->count);
-  for (int i = 0; i < self->count; i++)
-    {
-      self->rows[i] = rw_form_row_new (self->document, self->first + i);
-      gtk_box_append (GTK_BOX (self->body), self->rows[i]);
-    }
+  self->rows = g_new0 (GtkWidget *, self->count);
   gtk_box_append (GTK_BOX (self), self->body);
-  rw_form_group_mark (self, rw_document_selection (self->document).param);
+}
+
+static gboolean
+holds (const char *text, const char *words)
+{
+  g_autofree char *folded = g_utf8_casefold (text, -1);
+
+  return strstr (folded, words) != NULL;
+}
+
+static gboolean
+row_holds (RwParamId id, const char *words)
+{
+  const RwParam *param = rw_param (id);
+
+  return holds (_(param->label), words) || holds (_(param->meaning), words) || holds (param->id, words)
+         || holds (_(param->group), words);
+}
+
+/* Shows or hides a row; made when it is first shown. */
+static void
+show_row (RwFormGroup *self, int place, gboolean shown)
+{
+  GtkWidget *before = NULL;
+
+  if (shown && self->rows[place] == NULL)
+    {
+      for (int i = place - 1; i >= 0 && before == NULL; i--)
+        before = self->rows[i];
+      self->rows[place] = rw_form_row_new (self->document, self->first + place);
+      gtk_box_insert_child_after (GTK_BOX (self->body), self->rows[place], before);
+      rw_form_row_mark (RW_FORM_ROW (self->rows[place]),
+                        (int) self->first + place == rw_document_selection (self->document).param);
+    }
+  if (self->rows[place] != NULL)
+    gtk_widget_set_visible (self->rows[place], shown);
 }
 
 static void
@@ -104,6 +135,7 @@ static void
 rw_form_group_finalize (GObject *object)
 {
   g_free (RW_FORM_GROUP (object)->rows);
+  g_free (RW_FORM_GROUP (object)->filter);
   G_OBJECT_CLASS (rw_form_group_parent_class)->finalize (object);
 }
 
@@ -140,11 +172,17 @@ rw_form_group_new (RwDocument *document, RwParamId first, int count)
 static void
 show_open (RwFormGroup *self, gboolean open)
 {
+  gboolean shown = self->body != NULL && gtk_widget_get_visible (self->body);
+
   if (open && self->body == NULL)
     build_body (self);
-  else if (open && !gtk_widget_get_visible (self->body))
+  if (open)
     for (int i = 0; i < self->count; i++)
-      rw_form_row_refresh (RW_FORM_ROW (self->rows[i]), RW_CHANGE_ALL);
+      {
+        if (!shown && self->rows[i] != NULL)
+          rw_form_row_refresh (RW_FORM_ROW (self->rows[i]), RW_CHANGE_ALL);
+        show_row (self, i, self->filter == NULL || row_holds (self->first + i, self->filter));
+      }
   if (self->body != NULL)
     gtk_widget_set_visible (self->body, open);
 
@@ -183,6 +221,7 @@ rw_form_group_row (RwFormGroup *self, RwParamId id)
   g_return_val_if_fail (rw_form_group_owns (self, id), NULL);
 
   rw_form_group_set_open (self, TRUE);
+  show_row (self, (int) id - (int) self->first, TRUE);
   return RW_FORM_ROW (self->rows[id - self->first]);
 }
 
@@ -217,7 +256,8 @@ rw_form_group_refresh (RwFormGroup *self, RwChange what)
   rw_mark_show (RW_MARK (self->mark), worst_finding (self), rw_document_style (self->document));
   if (self->body != NULL && gtk_widget_get_visible (self->body))
     for (int i = 0; i < self->count; i++)
-      rw_form_row_refresh (RW_FORM_ROW (self->rows[i]), what);
+      if (self->rows[i] != NULL)
+        rw_form_row_refresh (RW_FORM_ROW (self->rows[i]), what);
 }
 
 void
@@ -225,26 +265,8 @@ rw_form_group_mark (RwFormGroup *self, int param)
 {
   if (self->body != NULL)
     for (int i = 0; i < self->count; i++)
-      rw_form_row_mark (RW_FORM_ROW (self->rows[i]), (int) self->first + i == param);
-}
-
-/* ---- filtering ---- */
-
-static gboolean
-holds (const char *text, const char *words)
-{
-  g_autofree char *folded = g_utf8_casefold (text, -1);
-
-  return strstr (folded, words) != NULL;
-}
-
-static gboolean
-row_holds (RwParamId id, const char *words)
-{
-  const RwParam *param = rw_param (id);
-
-  return holds (_(param->label), words) || holds (_(param->meaning), words) || holds (param->id, words)
-         || holds (_(param->group), words);
+      if (self->rows[i] != NULL)
+        rw_form_row_mark (RW_FORM_ROW (self->rows[i]), (int) self->first + i == param);
 }
 
 void
@@ -254,8 +276,8 @@ rw_form_group_filter (RwFormGroup *self, const char *words)
 
   for (int i = 0; i < self->count && !any; i++)
     any = row_holds (self->first + i, words);
+  g_free (self->filter);
+  self->filter = g_strdup (words);
   gtk_widget_set_visible (GTK_WIDGET (self), any);
   show_open (self, words != NULL ? any : self->open);
-  for (int i = 0; i < self->count && self->body != NULL; i++)
-    gtk_widget_set_visible (self->rows[i], words == NULL || row_holds (self->first + i, words));
 }

@@ -1,5 +1,5 @@
 /* A group of the form, folded or open: a header with a one-line summary of the values and the mark of the
- * worst finding among them, and under it the rows, which are made when the group is first opened.
+ * worst finding among them, and under it the rows, each made when it is first to be seen.
  *
  * Signal
  *   pressed  ()  the header has been pressed: whoever holds the groups decides which are open

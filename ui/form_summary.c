@@ -193,6 +193,23 @@ shop (const Build *build)
   return g_strdup_printf (_("Kerf %s"), kerf);
 }
 
+/* Limits that the maker has moved. */
+static char *
+limits (const Build *build)
+{
+  int moved = 0;
+
+  for (int id = RW_P_limits_rim_wall; id < RW_PARAM_COUNT; id++)
+    {
+      double given = g_ascii_strtod (rw_param ((RwParamId) id)->initial, NULL);
+
+      moved += rw_design_get (build->design, (RwParamId) id) != given ? 1 : 0;
+    }
+  if (moved == 0)
+    return g_strdup (_("where checks speak, as given"));
+  return g_strdup_printf (ngettext ("%d moved", "%d moved", moved), moved);
+}
+
 static const struct
 {
   RwParamId member; /* a parameter that tells the group */
@@ -211,6 +228,7 @@ static const struct
   { RW_P_bridge_height, bridge },
   { RW_P_setup_action, set_up },
   { RW_P_shop_kerf, shop },
+  { RW_P_limits_rim_wall, limits },
 };
 
 char *

@@ -35,11 +35,11 @@ check_stack (RwCheck *check)
                      "course, or make them thicker or the rim lower."),
                   blank, height, height - blank);
   else
-    rw_check_add (check, rw_check_low (blank - height, RW_NEVER, RW_NEVER, RW_LEAST_FACING),
+    rw_check_add (check, rw_check_low (blank - height, RW_NEVER, RW_NEVER, check->used->limits_facing),
                   "rim.stack_facing", "rim.course_thickness rim.height rim.blank_height",
                   N_("Only {1 mm} of the stack are over for facing top and back true; {2 mm} is little "
                      "enough."),
-                  blank - height, RW_LEAST_FACING);
+                  blank - height, check->used->limits_facing);
   for (int k = 0; k < courses->count; k++)
     {
       rw_check_add (check, top >= height ? RW_CAUTION : RW_FINE,
@@ -60,7 +60,7 @@ check_bond (RwCheck *check)
 
   for (int k = 1; k < check->used->rim_course_thickness.count; k++)
     least = fmin (least, fabs (remainder (turn[k + 1] - turn[k], step)) / step);
-  rw_check_add (check, rw_check_low (least, RW_NEVER, RW_LEAST_STAGGER, RW_NEVER),
+  rw_check_add (check, rw_check_low (least, RW_NEVER, check->used->limits_stagger, RW_NEVER),
                 "rim.joints_in_line", "rim.course_turn rim.course.turn[2]",
                 N_("Joints of neighbouring courses stand only {1} of a segment apart, and joints in line "
                    "cost strength. Turn each course by about half a segment, as bricks are laid."),
@@ -76,7 +76,7 @@ check_hole (RwCheck    *check,
             const char *cuts,
             const char *spares)
 {
-  rw_check_add (check, rw_check_low (wood, RW_NEVER, 0.0, RW_LEAST_HOLE_WOOD),
+  rw_check_add (check, rw_check_low (wood, RW_NEVER, 0.0, check->used->limits_hole_wood),
                 rule, ids,
                 wood < 0.0 ? cuts : spares,
                 fabs (wood));

@@ -14,11 +14,12 @@ check_start (RwCheck *check)
                 N_("The short string starts {1 mm} from its neighbour, where the other strings stand {2 mm} "
                    "apart. Give it at least as much room, or the finger behind it finds none."),
                 used->fifth_spacing, pitch);
-  rw_check_add (check, rw_check_high (used->fifth_start_height, RW_NEVER, RW_MOST_START_HEIGHT, RW_NEVER),
+  rw_check_add (check, rw_check_high (used->fifth_start_height, RW_NEVER, used->limits_fifth_height,
+                                      RW_NEVER),
                 "fifth.start_height", "fifth.start_height",
                 N_("The short string starts {1 mm} over the frets; above {2 mm} it sounds sharp when it is "
                    "fretted. Cut its rest lower."),
-                used->fifth_start_height, RW_MOST_START_HEIGHT);
+                used->fifth_start_height, used->limits_fifth_height);
   rw_check_add (check, past_frets ? RW_CAUTION : RW_FINE,
                 "fifth.start_fret", "fifth.start_fret frets.count",
                 N_("The short string starts at fret {1}, and the board has only {2}. Start it nearer the "
@@ -39,21 +40,21 @@ check_peg (RwCheck *check)
   double at = plan->short_x - used->fifth_peg_distance, edge = rw_plan_bass (plan, at);
   double gap = rw_plan_string_y (plan, plan->full, at) - edge;
   double space = plan->short_x - plan->fret_x[(int) used->fifth_start_fret - 1];
-  double hole = rw_plan_centre (plan, at) - edge - used->neck_rod_width / 2.0 - RW_LEAST_TO_CHANNEL;
+  double hole = rw_plan_centre (plan, at) - edge - used->neck_rod_width / 2.0 - used->limits_to_channel;
 
-  rw_check_add (check, rw_check_low (gap, RW_NEVER, RW_LEAST_PEG_GAP, RW_NEVER),
+  rw_check_add (check, rw_check_low (gap, RW_NEVER, used->limits_peg_gap, RW_NEVER),
                 "fifth.peg_at_string", "fifth.peg_distance fifth.shoulder",
                 N_("At the side peg the next string runs {1 mm} inside the neck's edge; under {2 mm} it "
                    "buzzes on the peg and on the end of the short string. Bring the peg nearer its start, "
                    "or the shoulder ahead."),
-                gap, RW_LEAST_PEG_GAP);
+                gap, used->limits_peg_gap);
   if (used->neck_rod_present == RW_YES)
-    rw_check_add (check, rw_check_low (hole, RW_NEVER, RW_LEAST_PEG_HOLE, RW_GOOD_PEG_HOLE),
+    rw_check_add (check, rw_check_low (hole, RW_NEVER, used->limits_peg_hole, used->limits_peg_hole_good),
                   "fifth.peg_at_rod", "fifth.peg_distance neck.rod_width",
                   N_("The hole for the side peg may be {1 mm} deep before it comes within {2 mm} of the "
                      "rod's channel; pegs want 19 to 22 mm. Set a stop on the drill, or drill below the "
                      "channel."),
-                  hole, RW_LEAST_TO_CHANNEL);
+                  hole, used->limits_to_channel);
   rw_check_add (check, used->fifth_peg_distance > space ? RW_NOTE : RW_FINE,
                 "fifth.peg_place", "fifth.peg_distance",
                 N_("The peg stands {1 mm} ahead of the short string's start, beyond the fret before it at "
@@ -90,28 +91,28 @@ check_tunnel (RwCheck *check)
   double string = used->strings_set.at[check->result->plan.strings - 1].outer_mm;
   double floor = check->at[RW_FRETS_FLOOR] - used->fifth_tube_flatten;
 
-  rw_check_add (check, rw_check_low (bore, string, RW_LEAST_TUBE_BORE, RW_NEVER),
+  rw_check_add (check, rw_check_low (bore, string, used->limits_tube_bore, RW_NEVER),
                 "fifth.tube_bore", "fifth.tube_outer fifth.tube_wall",
                 N_("The tube's bore is {1 mm}; under {2 mm} it closes when it is bent, even over a string."),
-                bore, RW_LEAST_TUBE_BORE);
+                bore, used->limits_tube_bore);
   rw_check_add (check, rw_check_low (flat, string, 2.0 * string, RW_NEVER),
                 "fifth.tube_flat", "fifth.tube_flatten fifth.tube_wall",
                 N_("Flattened, the tube leaves {1 mm} inside for a string of {2 mm}. Flatten it less or "
                    "take a thinner wall."),
                 flat, string);
   if (used->frets_count > 0.0)
-    rw_check_add (check, rw_check_low (floor, RW_NEVER, RW_LEAST_TO_CHANNEL, RW_NEVER),
+    rw_check_add (check, rw_check_low (floor, RW_NEVER, used->limits_to_channel, RW_NEVER),
                   "fifth.tube_at_tang", "fifth.tube_flatten fretboard.thickness frets.tang_depth frets.floor",
                   N_("A groove for the tube in the board's underside would leave {1 mm} under the fret "
                      "slots, and {2 mm} is the least. Cut the groove in the neck, flatten the tube more, or "
                      "take a thicker board."),
-                  floor, RW_LEAST_TO_CHANNEL);
+                  floor, used->limits_to_channel);
   if (used->neck_rod_present == RW_YES)
-    rw_check_add (check, rw_check_low (tube_to_channel (check), RW_NEVER, RW_LEAST_TO_CHANNEL, RW_NEVER),
+    rw_check_add (check, rw_check_low (tube_to_channel (check), RW_NEVER, used->limits_to_channel, RW_NEVER),
                   "fifth.tube_at_rod", "neck.rod_start neck.rod_width fifth.tube_outer",
                   N_("The tube passes the rod's channel at {1 mm}, and {2 mm} is the least. Start the "
                      "channel farther from the nut, or lead the string by a side peg."),
-                  tube_to_channel (check), RW_LEAST_TO_CHANNEL);
+                  tube_to_channel (check), used->limits_to_channel);
 }
 
 void

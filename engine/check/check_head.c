@@ -8,7 +8,7 @@ check_fit (RwCheck *check)
 {
   const RwDesign *used = check->used;
   double room = used->head_nominal - used->rim_outer_diameter;
-  int severity = rw_check_low (room, 0.0, RW_LEAST_HEAD_ROOM, RW_NEVER);
+  int severity = rw_check_low (room, 0.0, used->limits_head_room, RW_NEVER);
 
   rw_check_add (check, severity,
                 "head.tight", "rim.outer_diameter head.nominal",
@@ -18,25 +18,26 @@ check_fit (RwCheck *check)
                            : N_("Over the rim the head has {1 mm} to spare inside its band; {2 mm} to "
                                 "{3 mm} is right, or it goes on hard and tears. Measure the band three ways "
                                 "and turn the rim to it."),
-                fabs (room), RW_LEAST_HEAD_ROOM, RW_GOOD_HEAD_ROOM);
-  severity = rw_check_high (room, RW_NEVER, RW_MOST_HEAD_ROOM, RW_GOOD_HEAD_ROOM);
+                fabs (room), used->limits_head_room, used->limits_head_room_good);
+  severity = rw_check_high (room, RW_NEVER, used->limits_head_room_most, used->limits_head_room_good);
   rw_check_add (check, severity,
                 "head.loose", "rim.outer_diameter head.nominal",
                 N_("The head is {1 mm} larger than the rim across; {2 mm} to {3 mm} is right. A loose head "
                    "is pulled down too far before it is tight, and creeps to one side."),
-                room, RW_LEAST_HEAD_ROOM, RW_GOOD_HEAD_ROOM);
+                room, used->limits_head_room, used->limits_head_room_good);
 }
 
 static void
 check_size (RwCheck *check)
 {
-  double nominal = check->used->head_nominal, nearest = rw_head_sizes[0];
+  const RwDesign *used = check->used;
+  double nominal = used->head_nominal, nearest = rw_head_sizes[0];
 
   for (gsize i = 1; i < G_N_ELEMENTS (rw_head_sizes); i++)
     if (fabs (rw_head_sizes[i] - nominal) < fabs (nearest - nominal))
       nearest = rw_head_sizes[i];
-  if (check->used->head_material == RW_HEAD_FILM)
-    rw_check_add (check, rw_check_high (fabs (nearest - nominal), RW_NEVER, RW_NEVER, RW_HEAD_SIZE_MATCH),
+  if (used->head_material == RW_HEAD_FILM)
+    rw_check_add (check, rw_check_high (fabs (nearest - nominal), RW_NEVER, RW_NEVER, used->limits_head_size),
                   "head.odd_size", "head.nominal",
                   N_("No usual film head is {1 mm}; the nearest is {2 mm}. Other sizes are special orders "
                      "with a long wait: have the head in hand before turning the rim, or lap a skin."),
@@ -54,13 +55,13 @@ check_tension (RwCheck *check)
 
   if (used->head_material != RW_HEAD_FILM)
     return;
-  if (tension < RW_LEAST_TENSION || tension > RW_MOST_TENSION)
+  if (tension < used->limits_tension_low || tension > used->limits_tension_high)
     rw_check_add (check, RW_NOTE,
                   "head.tension_unusual", key,
                   N_("A head tension of {1 N/m} is outside {2 N/m} to {3 N/m}, where the sag and the tap "
                      "notes that makers report for film heads meet. No tension of a banjo head has been "
                      "published."),
-                  tension, RW_LEAST_TENSION, RW_MOST_TENSION);
+                  tension, used->limits_tension_low, used->limits_tension_high);
   rw_check_add (check, rw_check_high (stress, RW_NEVER, RW_FILM_STRESS_MPA, RW_NEVER),
                 "head.film_stress", key,
                 N_("The film is stressed to {1 MPa}; at {2 MPa} polyester has stretched by a twentieth "
@@ -90,11 +91,11 @@ check_skin (RwCheck *check)
   double room = check->at[RW_HOOP_BORE] - used->rim_outer_diameter - 4.0 * used->head_thickness;
 
   if (used->head_material == RW_HEAD_SKIN)
-    rw_check_add (check, rw_check_low (room, 0.0, RW_LEAST_SKIN_ROOM, RW_NEVER),
+    rw_check_add (check, rw_check_low (room, 0.0, used->limits_skin_room, RW_NEVER),
                   "head.skin_room", "hoop.clearance head.thickness hoop.bore",
                   N_("Over two layers of skin on each side the hoop has {1 mm} to spare across; with less "
                      "than {2 mm} it will not go down over a wet skin. Give the hoop more clearance."),
-                  room, RW_LEAST_SKIN_ROOM);
+                  room, used->limits_skin_room);
 }
 
 void

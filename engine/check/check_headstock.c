@@ -25,19 +25,20 @@ check_posts_apart (RwCheck *check)
           one = i;
           other = j;
         }
-  rw_check_add (check, rw_check_low (least, button, button + RW_BUTTON_ROOM, RW_NEVER),
+  rw_check_add (check, rw_check_low (least, button, button + check->used->limits_tuner_room, RW_NEVER),
                 "headstock.posts_collide",
                 "headstock.post_pitch headstock.post_across_last headstock.button headstock.post_y[{4}]",
                 N_("The posts of strings {3} and {4} stand {1 mm} apart and the tuners' housings are {2 mm} "
                    "across; {5 mm} between housings is the least. Set the posts farther apart."),
-                least, button, one, other, RW_BUTTON_ROOM);
+                least, button, one, other, check->used->limits_tuner_room);
 }
 
 static void
 check_post_edges (RwCheck *check)
 {
   const RwDesign *used = check->used;
-  double least = G_MAXDOUBLE, want = fmax (RW_LEAST_POST_EDGE, used->headstock_button / 2.0 + RW_BUTTON_ROOM);
+  double tuner = used->headstock_button / 2.0 + used->limits_tuner_room;
+  double least = G_MAXDOUBLE, want = fmax (used->limits_post_edge, tuner);
   int worst = 1;
 
   for (int i = 1; i <= post_count (check); i++)
@@ -71,11 +72,11 @@ check_bends (RwCheck *check)
         most = check->at[RW_HEADSTOCK_BEND + i];
         worst = i;
       }
-  rw_check_add (check, rw_check_high (most, RW_NEVER, RW_MOST_BEND, RW_NEVER),
+  rw_check_add (check, rw_check_high (most, RW_NEVER, check->used->limits_post_bend, RW_NEVER),
                 "headstock.bend", "headstock.post_first headstock.post_across_first headstock.bend[{2}]",
                 N_("String {2} bends sideways by {1 deg} behind the nut; over {3 deg} it binds in its slot "
                    "and breaks early. Set the posts farther from the nut, or nearer together across."),
-                most, worst, RW_MOST_BEND);
+                most, worst, check->used->limits_post_bend);
 }
 
 static void
@@ -84,16 +85,17 @@ check_shape (RwCheck *check)
   const RwDesign *used = check->used;
   double wide = used->headstock_width;
 
-  rw_check_add (check, rw_check_high (wide, RW_NEVER, RW_NEVER, RW_WIDE_BLANK),
+  rw_check_add (check, rw_check_high (wide, RW_NEVER, RW_NEVER, used->limits_blank_width),
                 "headstock.ears", "headstock.width neck.blank_width",
                 N_("A headstock {1 mm} wide is more than the {2 mm} that neck blanks are commonly cut from. "
                    "Glue ears of {3 mm} on each side, with the allowance for cleaning up."),
-                wide, RW_WIDE_BLANK, (wide - RW_WIDE_BLANK + used->neck_blank_allowance) / 2.0);
-  rw_check_add (check, rw_check_low (used->headstock_angle, RW_NEVER, RW_LEAST_HEAD_ANGLE, RW_NEVER),
+                wide, used->limits_blank_width,
+                (wide - used->limits_blank_width + used->neck_blank_allowance) / 2.0);
+  rw_check_add (check, rw_check_low (used->headstock_angle, RW_NEVER, used->limits_head_angle, RW_NEVER),
                 "headstock.angle", "headstock.angle",
                 N_("The headstock leans back by {1 deg}; under {2 deg} the strings press too little on the "
                    "nut, and buzz or jump out. 12 to 14 degrees is common."),
-                used->headstock_angle, RW_LEAST_HEAD_ANGLE);
+                used->headstock_angle, used->limits_head_angle);
 }
 
 void

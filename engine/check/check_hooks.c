@@ -48,18 +48,18 @@ check_thread (RwCheck *check)
   double turns = used->hooks_nut_height / thread->pitch_mm;
   double left = length - past - used->hoop_travel, bend = used->hooks_bend_radius + used->hooks_rod / 2.0;
 
-  rw_check_add (check, rw_check_low (used->hooks_nut_height, RW_LEAST_TURNS * thread->pitch_mm,
+  rw_check_add (check, rw_check_low (used->hooks_nut_height, used->limits_turns * thread->pitch_mm,
                                      thread->major_mm, RW_BRASS_ENGAGEMENT * thread->major_mm),
                 "hooks.nut_short", "hooks.nut_height hooks.thread",
                 N_("A nut {1 mm} high holds {2} turns of thread. Rules of thumb want the thread's diameter "
                    "of {3 mm} in steel, half as much again in brass, and never under {4} turns."),
-                used->hooks_nut_height, turns, thread->major_mm, RW_LEAST_TURNS);
-  rw_check_add (check, rw_check_low (engaged, RW_LEAST_TURNS, turns, RW_NEVER),
+                used->hooks_nut_height, turns, thread->major_mm, used->limits_turns);
+  rw_check_add (check, rw_check_low (engaged, used->limits_turns, turns, RW_NEVER),
                 "hooks.leg_short", "hooks.leg hooks.spare",
                 N_("At first contact {1 mm} of the leg reach past the shoe, which is {2} turns in the nut; "
                    "{3} is the least that holds. Lower hoop seat or shorter shoes save the hooks; else bend "
                    "longer ones."),
-                past, fmax (engaged, 0.0), RW_LEAST_TURNS);
+                past, fmax (engaged, 0.0), used->limits_turns);
   rw_check_add (check, rw_check_low (left, 0.0, used->hooks_reserve, RW_NEVER),
                 "hooks.thread_runs_out", "hooks.thread_length hooks.leg hoop.travel hooks.reserve",
                 left < 0.0 ? N_("The nut runs out of thread {1 mm} before the hoop is down. Cut the thread "
@@ -102,12 +102,12 @@ check_claw (RwCheck *check)
                 N_("The claw of {1 mm} ends inside the bend, which takes {2 mm} by itself. Make the claw "
                    "longer or the bend tighter."),
                 used->hooks_claw, bend);
-  rw_check_add (check, rw_check_low (reach, 0.0, RW_LEAST_CLAW_HOLD, RW_NEVER),
+  rw_check_add (check, rw_check_low (reach, 0.0, used->limits_claw_hold, RW_NEVER),
                 "hooks.claw_short", "hooks.claw hoop.edge_round hooks.bend_radius",
                 N_("The claw reaches {1 mm} over the hoop; under {2 mm} it can open and slip off. Make it "
                    "longer, or round the hoop's edge to the bend."),
-                reach, RW_LEAST_CLAW_HOLD);
-  rw_check_add (check, seat < 0.0 ? rw_check_high (past, RW_NEVER, RW_MOST_TIP_OVER_HOOP, 0.0) : RW_FINE,
+                reach, used->limits_claw_hold);
+  rw_check_add (check, seat < 0.0 ? rw_check_high (past, RW_NEVER, used->limits_tip_over_hoop, 0.0) : RW_FINE,
                 "hooks.tip_on_head", "hooks.claw hoop.thickness hoop.clearance hoop.notch_depth",
                 N_("Down in its notch, the hook's tip reaches {1 mm} past the hoop and its clearance, into "
                    "the head's collar. Make the claw that much shorter, or file the tip."),
@@ -128,7 +128,7 @@ check_stand (RwCheck *check)
   double lean = check->at[RW_HOOKS_LEAN], tip = check->at[RW_HOOKS_TIP_OVER_BACK];
   double most = fmax (fabs (off), fabs (lean));
 
-  rw_check_add (check, rw_check_high (most, RW_NEVER, RW_MOST_LEAN, RW_NEVER),
+  rw_check_add (check, rw_check_high (most, RW_NEVER, used->limits_lean, RW_NEVER),
                 "hooks.lean", "shoes.stand_off hoop.thickness hoop.clearance hooks.lean",
                 off < 0.0 ? N_("The shoes hold the hooks {1 mm} too near to the rim, so they lean by "
                                "{2 deg}; beyond {3 mm} they bend and pull the hoop askew. A stand-off of "
@@ -136,8 +136,8 @@ check_stand (RwCheck *check)
                           : N_("The shoes hold the hooks {1 mm} too far from the rim, so they lean by "
                                "{2 deg}; beyond {3 mm} they bend and pull the hoop askew. A stand-off of "
                                "{4 mm} sets them upright."),
-                fabs (off), fabs (lean), RW_MOST_LEAN, used->shoes_stand_off - off);
-  rw_check_add (check, rw_check_low (tip, RW_NEVER, RW_LEAST_TIP_OVER_BACK, RW_NEVER),
+                fabs (off), fabs (lean), used->limits_lean, used->shoes_stand_off - off);
+  rw_check_add (check, rw_check_low (tip, RW_NEVER, used->limits_tip_over_back, RW_NEVER),
                 "hooks.past_back", "shoes.below_edge rim.height hooks.tip_over_back",
                 tip < 0.0 ? N_("Tightened, the hook sticks out {1 mm} past the rim's back edge and "
                                "scratches whatever the pot is laid on. Set the shoes higher, or take "
@@ -145,7 +145,7 @@ check_stand (RwCheck *check)
                           : N_("Tightened, the hook ends {1 mm} above the rim's back edge; under {2 mm} it "
                                "scratches whatever the pot is laid on. Set the shoes higher, or take "
                                "shorter nuts or less spare thread."),
-                fabs (tip), RW_LEAST_TIP_OVER_BACK);
+                fabs (tip), used->limits_tip_over_back);
 }
 
 static void
@@ -161,13 +161,13 @@ check_bolt (RwCheck *check)
                 N_("A hole of {1 mm} does not let the bolt of {2 mm} through. Drill it larger or take a "
                    "smaller bolt."),
                 hole, major);
-  rw_check_add (check, rw_check_low (wood, 0.0, RW_LEAST_BOLT_WOOD, RW_NEVER),
+  rw_check_add (check, rw_check_low (wood, 0.0, used->limits_bolt_wood, RW_NEVER),
                 "shoes.hole_near_edge", "shoes.below_edge rim.height shoes.hole_below_edge",
                 wood < 0.0 ? N_("The bolt holes break out of the rim's edge by {1 mm}. Move the shoes.")
                            : N_("{1 mm} of wood are left from the bolt holes to the rim's edge; common "
                                 "practice keeps {2 mm}, or it splits when drilled or under load. Move the "
                                 "shoes."),
-                fabs (wood), RW_LEAST_BOLT_WOOD);
+                fabs (wood), used->limits_bolt_wood);
 }
 
 void

@@ -14,15 +14,15 @@ check_place (RwCheck *check)
   double overlap = check->at[RW_HOOP_OVERLAP], top = check->at[RW_HOOP_TOP_OVER_HEAD];
   double metal = used->hoop_height - used->hoop_notch_depth;
 
-  rw_check_add (check, rw_check_low (overlap, 0.0, RW_LEAST_OVERLAP, RW_NEVER),
+  rw_check_add (check, rw_check_low (overlap, 0.0, used->limits_hoop_overlap, RW_NEVER),
                 "hoop.on_band", "hoop.clearance head.band hoop.overlap",
                 overlap < 0.0 ? N_("The hoop is {1 mm} wider than the head's band and slips over it. Less "
                                    "clearance or a wider band or flesh hoop helps.")
                               : N_("The hoop stands over the head's band by {1 mm}; under {2 mm} it can "
                                    "slip past the band or tip it. Less clearance or a wider band or flesh "
                                    "hoop helps."),
-                fabs (overlap), RW_LEAST_OVERLAP);
-  rw_check_add (check, rw_check_low (top, 0.0, RW_LEAST_TOP_OVER_HEAD, RW_NEVER),
+                fabs (overlap), used->limits_hoop_overlap);
+  rw_check_add (check, rw_check_low (top, 0.0, used->limits_hoop_top, RW_NEVER),
                 "hoop.bottomed", "hoop.height head.collar hoop.travel hoop.top_over_head",
                 top < 0.0 ? N_("Tightened, the hoop's top is {1 mm} under the head: it has no more to give. "
                                "A higher hoop, a lower collar or less travel helps.")
@@ -30,16 +30,16 @@ check_place (RwCheck *check)
                                "wanted, and at 0 it has no more to give. A higher hoop, a lower collar or "
                                "less travel helps."),
                 fabs (top));
-  rw_check_add (check, rw_check_high (check->at[RW_HOOP_STRIP], RW_NEVER, RW_NEVER, RW_STOCK_ROD),
+  rw_check_add (check, rw_check_high (check->at[RW_HOOP_STRIP], RW_NEVER, RW_NEVER, used->limits_bar_length),
                 "hoop.bar_short", "head.nominal hoop.strip",
                 N_("The hoop takes {1 mm} of bar, and 25 to 50 mm more for the ends that stay straight; bar "
                    "is often sold in pieces of {2 mm}. Buy a longer piece."),
-                check->at[RW_HOOP_STRIP], RW_STOCK_ROD);
-  rw_check_add (check, rw_check_low (metal, 0.0, RW_LEAST_NOTCH_METAL, RW_NEVER),
+                check->at[RW_HOOP_STRIP], used->limits_bar_length);
+  rw_check_add (check, rw_check_low (metal, 0.0, used->limits_notch_metal, RW_NEVER),
                 "hoop.notch_deep", "hoop.notch_depth hoop.height",
                 N_("A seat {1 mm} deep leaves {2 mm} of the hoop's height to carry the pull between hooks; "
                    "common practice keeps {3 mm}."),
-                used->hoop_notch_depth, metal, RW_LEAST_NOTCH_METAL);
+                used->hoop_notch_depth, metal, used->limits_notch_metal);
 }
 
 static void
@@ -49,9 +49,9 @@ check_bending (RwCheck *check)
   double spring = check->at[RW_HOOP_SPRINGBACK];
 
   if (used->hoop_springback_test <= 0.0)
-    rw_check_add (check, spring > RW_MOST_SPRINGBACK ? RW_CAUTION : RW_NOTE,
+    rw_check_add (check, spring > used->limits_springback ? RW_CAUTION : RW_NOTE,
                   "hoop.untested", "hoop.springback_test hoop.material hoop.springback hoop.former",
-                  spring > RW_MOST_SPRINGBACK
+                  spring > used->limits_springback
                     ? N_("The bar is expected to spring open by {1 %} after bending, from a former of "
                          "{2 mm}: so much can't be told beforehand. Take annealed metal or a thicker bar, "
                          "or bend a test piece and enter what it did.")

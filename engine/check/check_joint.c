@@ -35,13 +35,14 @@ by_kind (const RwCheck *check, const char *stick, const char *rods)
 static void
 check_rim_wood (RwCheck *check)
 {
+  const RwDesign *used = check->used;
   JointHole holes[RW_HOLES_MAX];
   int count = joint_holes (check, holes);
   double least = G_MAXDOUBLE;
 
   for (int k = 0; k < count; k++)
-    least = fmin (least, fmin (holes[k].on_rim, check->used->rim_height - holes[k].on_rim) - holes[k].half);
-  rw_check_add (check, rw_check_low (least, 0.0, RW_LEAST_ROD_WOOD, RW_GOOD_ROD_WOOD),
+    least = fmin (least, fmin (holes[k].on_rim, used->rim_height - holes[k].on_rim) - holes[k].half);
+  rw_check_add (check, rw_check_low (least, 0.0, used->limits_rod_wood, used->limits_rod_wood_good),
                 "joint.rim_wood",
                 by_kind (check, "joint.stick_below joint.stick_section rim.height",
                          "joint.rod_upper joint.rod_spacing rim.height"),
@@ -50,7 +51,7 @@ check_rim_wood (RwCheck *check)
                             : N_("{1 mm} of rim are left over or under the hole for the neck's rod or "
                                  "stick; common practice keeps {2 mm}, and under {3 mm} the rim may split "
                                  "there."),
-                fabs (least), RW_GOOD_ROD_WOOD, RW_LEAST_ROD_WOOD);
+                fabs (least), used->limits_rod_wood_good, used->limits_rod_wood);
 }
 
 static void
@@ -67,7 +68,7 @@ check_heel_wood (RwCheck *check)
       above = fmin (above, holes[k].on_heel - holes[k].half - check->at[RW_JOINT_RELIEF_HEIGHT]);
       beside = fmin (beside, rw_heel_width (check->result, holes[k].on_heel) / 2.0 - holes[k].half);
     }
-  rw_check_add (check, rw_check_low (fmin (below, beside), 0.0, RW_LEAST_HEEL_WOOD, RW_NEVER),
+  rw_check_add (check, rw_check_low (fmin (below, beside), 0.0, used->limits_heel_wood, RW_NEVER),
                 "joint.heel_wood",
                 by_kind (check, "joint.heel_depth joint.stick_below joint.heel_cap_width",
                          "joint.heel_depth joint.rod_spacing joint.heel_cap_width"),
@@ -76,8 +77,8 @@ check_heel_wood (RwCheck *check)
                                            : N_("{1 mm} of the heel are left round the hole for the rod or "
                                                 "stick; under {2 mm} it splits when the rod goes in. A "
                                                 "deeper heel, a wider cap or a higher hole helps."),
-                fabs (fmin (below, beside)), RW_LEAST_HEEL_WOOD);
-  rw_check_add (check, rw_check_low (above, 0.0, RW_LEAST_HEEL_WOOD, RW_NEVER),
+                fabs (fmin (below, beside)), used->limits_heel_wood);
+  rw_check_add (check, rw_check_low (above, 0.0, used->limits_heel_wood, RW_NEVER),
                 "joint.hole_in_relief",
                 by_kind (check, "joint.stick_below joint.relief_height",
                          "joint.rod_upper joint.relief_height"),
@@ -85,7 +86,7 @@ check_heel_wood (RwCheck *check)
                                  "hole lower.")
                             : N_("Between the relief for the hoop and the hole below it {1 mm} of the heel "
                                  "are left; {2 mm} is the least. Set the hole lower."),
-                fabs (above), RW_LEAST_HEEL_WOOD);
+                fabs (above), used->limits_heel_wood);
 }
 
 static void
@@ -104,11 +105,11 @@ check_heel (RwCheck *check)
                 "joint.heel_wide", "rim.outer_diameter nut.width joint.heel_width",
                 N_("A heel {1 mm} wide has no place on a rim {2 mm} across."),
                 width, used->rim_outer_diameter);
-  rw_check_add (check, rw_check_low (used->fretboard_end_gap, RW_NEVER, RW_LEAST_END_GAP, RW_NEVER),
+  rw_check_add (check, rw_check_low (used->fretboard_end_gap, RW_NEVER, used->limits_end_gap, RW_NEVER),
                 "joint.end_gap", "fretboard.end_gap",
                 N_("The board ends {1 mm} from the hoop; {2 mm} is the least by common practice, for a hoop "
                    "that touches the board can split it."),
-                used->fretboard_end_gap, RW_LEAST_END_GAP);
+                used->fretboard_end_gap, used->limits_end_gap);
 }
 
 void

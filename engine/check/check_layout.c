@@ -53,7 +53,8 @@ check_shoes_apart (RwCheck *check)
 static void
 check_pitch (RwCheck *check)
 {
-  double radius = check->used->rim_outer_diameter / 2.0 + check->used->shoes_stand_off;
+  const RwDesign *used = check->used;
+  double radius = used->rim_outer_diameter / 2.0 + used->shoes_stand_off;
   double least = G_MAXDOUBLE, most = 0.0;
 
   for (int k = 1; k < hook_count (check); k++)
@@ -66,16 +67,16 @@ check_pitch (RwCheck *check)
       least = fmin (least, pitch);
       most = fmax (most, pitch);
     }
-  rw_check_add (check, rw_check_high (most, RW_NEVER, RW_MOST_PITCH, RW_GOOD_PITCH),
+  rw_check_add (check, rw_check_high (most, RW_NEVER, used->limits_hook_pitch_most, used->limits_hook_pitch),
                 "hooks.pitch_wide", "hooks.count",
                 N_("The hooks stand {1 mm} apart; 40 to 50 mm is common and {2 mm} the most by a rule of "
                    "thumb, or the hoop sags between them. Take more hooks or a stiffer hoop."),
-                most, RW_MOST_PITCH);
-  rw_check_add (check, rw_check_low (least, RW_NEVER, RW_LEAST_PITCH, RW_NEVER),
+                most, used->limits_hook_pitch_most);
+  rw_check_add (check, rw_check_low (least, RW_NEVER, used->limits_hook_pitch_least, RW_NEVER),
                 "hooks.pitch_close", "hooks.count",
                 N_("The hooks stand {1 mm} apart; under {2 mm} a wrench has no room between them. Take "
                    "fewer."),
-                least, RW_LEAST_PITCH);
+                least, used->limits_hook_pitch_least);
 }
 
 static void
@@ -90,27 +91,28 @@ check_ends (RwCheck *check)
   double shoe = check->at[RW_HOOKS_HEEL_CLEARANCE], axis = shoe + used->shoes_width / 2.0;
   double edge = axis - used->hooks_rod / 2.0, tail = check->at[RW_HOOKS_TAIL_CLEARANCE];
 
-  rw_check_add (check, shoe < 0.0 ? RW_STOP : rw_check_low (edge, RW_NEVER, RW_LEAST_HOOK_TO_HEEL, RW_NEVER),
+  rw_check_add (check,
+                shoe < 0.0 ? RW_STOP : rw_check_low (edge, RW_NEVER, used->limits_hook_to_heel, RW_NEVER),
                 "hooks.clear_heel", first,
                 shoe < 0.0 ? N_("The shoe nearest to the neck overlaps the heel by {1 mm}. Move the first "
                                 "hook, or make shoes or heel narrower.")
                            : N_("The shoe nearest to the neck clears the heel by {1 mm} and its hook by "
                                 "{2 mm}; common practice keeps {3 mm} from hook to heel for hand and "
                                 "wrench. Move the first hook or narrow the heel."),
-                fabs (shoe), edge, RW_LEAST_HOOK_TO_HEEL);
-  rw_check_add (check, rw_check_high (axis, RW_NEVER, RW_NEVER, RW_FAR_FROM_HEEL),
+                fabs (shoe), edge, used->limits_hook_to_heel);
+  rw_check_add (check, rw_check_high (axis, RW_NEVER, RW_NEVER, used->limits_hook_from_heel),
                 "hooks.far_from_heel", first,
                 N_("The first hook stands {1 mm} from the heel; 13 to 19 mm is usual, and beyond {2 mm} the "
                    "head pulls weakly beside the neck."),
-                axis, RW_FAR_FROM_HEEL);
-  rw_check_add (check, rw_check_low (tail, 0.0, RW_LEAST_SHOE_TO_TAIL, RW_NEVER),
+                axis, used->limits_hook_from_heel);
+  rw_check_add (check, rw_check_low (tail, 0.0, used->limits_shoe_to_tail, RW_NEVER),
                 "hooks.clear_tail", last,
                 tail < 0.0 ? N_("The shoe nearest to the tail overlaps the tailpiece by {1 mm}. Move the "
                                 "last hook, or take a narrower tailpiece or another number of hooks.")
                            : N_("The shoe nearest to the tail clears the tailpiece by {1 mm}; {2 mm} is the "
                                 "least. Move the last hook, or take a narrower tailpiece or another number "
                                 "of hooks."),
-                fabs (tail), RW_LEAST_SHOE_TO_TAIL);
+                fabs (tail), used->limits_shoe_to_tail);
 }
 
 static double
@@ -151,7 +153,7 @@ check_axis_holes (RwCheck *check)
   gboolean stick = check->used->joint_kind == RW_JOINT_STICK;
   double wood = wood_to_joint (check);
 
-  rw_check_add (check, rw_check_low (wood, 0.0, RW_LEAST_HOLE_TO_HOLE, RW_NEVER),
+  rw_check_add (check, rw_check_low (wood, 0.0, check->used->limits_hole_to_hole, RW_NEVER),
                 "hooks.clear_rods",
                 stick ? "shoes.below_edge joint.stick_below hooks.count"
                       : "shoes.below_edge joint.rod_upper joint.rod_spacing hooks.count",
@@ -160,7 +162,7 @@ check_axis_holes (RwCheck *check)
                            : N_("Between a shoe's bolt hole and the hole of the rod or stick {1 mm} of wood "
                                 "are left; common practice keeps {2 mm}. Move the shoes up or down, or the "
                                 "hooks along."),
-                fabs (wood), RW_LEAST_HOLE_TO_HOLE);
+                fabs (wood), check->used->limits_hole_to_hole);
 }
 
 /* A bought or finished hoop dictates the places of the hooks. */
@@ -183,11 +185,11 @@ check_notches (RwCheck *check)
           worst = k;
         }
     }
-  rw_check_add (check, rw_check_high (most, RW_NEVER, RW_MOST_NOTCH_MISS, RW_NEVER),
+  rw_check_add (check, rw_check_high (most, RW_NEVER, used->limits_notch_miss, RW_NEVER),
                 "hooks.notch_miss", "hoop.notch_arc[{2}] hooks.arc[{2}]",
                 N_("Notch {2} and its shoe stand {1 mm} apart round the rim; beyond {3 mm} the hook leans. "
                    "Drill the shoes to the hoop's notches, not to equal steps."),
-                most, worst, RW_MOST_NOTCH_MISS);
+                most, worst, used->limits_notch_miss);
 }
 
 void

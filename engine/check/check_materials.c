@@ -20,7 +20,7 @@ check_air (RwCheck *check)
                   N_("The shop's air at {1 %} is outside the {2 %} to {3 %} of the home, so everything "
                      "moves one way after it is built. Let the wood come to rest where it will live."),
                   shop, low, high);
-  rw_check_add (check, rw_check_high (proud, RW_NEVER, RW_MOST_FRET_PROUD, RW_FELT_FRET_END),
+  rw_check_add (check, rw_check_high (proud, RW_NEVER, used->limits_fret_end_most, used->limits_fret_end),
                 "move.fret_ends", "frets.end_inset neck.board_wood setup.humidity_low move.fret_end",
                 N_("In the driest air the board shrinks and each fret end stands {1 mm} proud; {2 mm} have "
                    "been seen after a dry winter. Inset the ends more, and undercut the tangs if the board "

@@ -11,11 +11,11 @@ check_ring (RwCheck *check)
                 "rim.hollow", "rim.wall rim.outer_diameter rim.inner_diameter",
                 N_("A wall of {1 mm} leaves no hollow in a rim {2 mm} across. Make the wall thinner."),
                 used->rim_wall, used->rim_outer_diameter);
-  rw_check_add (check, rw_check_low (used->rim_wall, RW_NEVER, RW_LEAST_WALL, RW_NEVER),
+  rw_check_add (check, rw_check_low (used->rim_wall, RW_NEVER, used->limits_rim_wall, RW_NEVER),
                 "rim.wall_thin", "rim.wall",
                 N_("The wall is {1 mm} thick; by common practice a wooden rim with hooks has at least "
                    "{2 mm}, or it goes out of round under them."),
-                used->rim_wall, RW_LEAST_WALL);
+                used->rim_wall, used->limits_rim_wall);
   rw_check_add (check, beyond <= 0.0 ? RW_FINE : used->rim_tone_ring_height > 0.0 ? RW_CAUTION : RW_STOP,
                 "rim.crest_on_wall", "rim.crest_inset rim.wall",
                 N_("The bearing crest stands {1 mm} inside the outer face, {2 mm} beyond the wall, with no "
@@ -86,11 +86,11 @@ check_sawn (RwCheck *check)
   double edge = rw_check_measured (check, RW_RIM_SEGMENT_OUTER_EDGE);
   double growth = count / G_PI * (edge - reach * tan (G_PI / count));
 
-  rw_check_add (check, rw_check_high (fabs (closing), RW_NEVER, RW_MOST_CLOSING_ERROR, RW_NEVER),
+  rw_check_add (check, rw_check_high (fabs (closing), RW_NEVER, used->limits_closing, RW_NEVER),
                 "rim.mitre_sum", "rim.segment.mitre rim.segments",
                 N_("{1} segments with the mitre as measured add up to {2 deg} beside a full ring; up to "
                    "{3 deg} can be taken up by trueing. Set the saw anew and try it in scrap."),
-                count, closing, RW_MOST_CLOSING_ERROR);
+                count, closing, used->limits_closing);
   rw_check_add (check, rw_check_high (fabs (growth) / 2.0, RW_NEVER, allowance, RW_NEVER),
                 "rim.segment_length", "rim.segment.outer_edge rim.turning_allowance",
                 N_("Segments {1 mm} long change the ring's diameter by {2 mm}, more than {3 mm} of "
@@ -105,16 +105,16 @@ check_turning (RwCheck *check)
   double speed = used->shop_rim_speed;
 
   if (used->rim_construction != RW_RIM_PLIES)
-    rw_check_add (check, rw_check_low (used->rim_turning_allowance, RW_NEVER, RW_LEAST_TURNING, RW_NEVER),
+    rw_check_add (check, rw_check_low (used->rim_turning_allowance, RW_NEVER, used->limits_turning, RW_NEVER),
                   "rim.turning_allowance", "rim.turning_allowance",
                   N_("{1 mm} are left for turning on each face. Pieces slip by up to {2 mm} in gluing even "
                      "in careful work, and the ring may not clean up."),
-                  used->rim_turning_allowance, RW_LEAST_TURNING);
-  rw_check_add (check, rw_check_high (speed, RW_NEVER, RW_RIM_SPEED_MOST, RW_RIM_SPEED_CALM),
+                  used->rim_turning_allowance, used->limits_turning);
+  rw_check_add (check, rw_check_high (speed, RW_NEVER, used->limits_rim_speed_most, used->limits_rim_speed),
                 "rim.speed", "shop.rim_speed rim.spindle_limit",
                 N_("{1 m/s} at the rim is {2 1/min} for this blank. Turners keep to {3 m/s} for a blank out "
                    "of round and {4 m/s} at most; no limit for glued rings is published, so begin slowly."),
-                speed, check->at[RW_RIM_SPINDLE_LIMIT], RW_RIM_SPEED_CALM, RW_RIM_SPEED_MOST);
+                speed, check->at[RW_RIM_SPINDLE_LIMIT], used->limits_rim_speed, used->limits_rim_speed_most);
 }
 
 static void
@@ -125,17 +125,17 @@ check_plies (RwCheck *check)
 
   if (used->rim_construction != RW_RIM_PLIES)
     return;
-  rw_check_add (check, rw_check_high (ply, RW_NEVER, RW_NEVER, RW_MOST_PLY),
+  rw_check_add (check, rw_check_high (ply, RW_NEVER, RW_NEVER, used->limits_ply),
                 "rim.ply_thick", "rim.ply_thickness",
                 N_("Plies of {1 mm} are hard to bend to this rim; up to {2 mm} goes more easily. Allow "
                    "rejects."),
-                ply, RW_MOST_PLY);
+                ply, used->limits_ply);
   if (used->rim_ply_scarf > 0.0)
-    rw_check_add (check, rw_check_low (slope, RW_NEVER, RW_LEAST_SCARF, RW_NEVER),
+    rw_check_add (check, rw_check_low (slope, RW_NEVER, used->limits_scarf, RW_NEVER),
                   "rim.ply_scarf", "rim.ply_scarf rim.ply_thickness",
                   N_("The scarf is {1} times as long as the ply is thick; common practice has at least {2}, "
                      "or it is little better than a butt joint. Make it {3 mm} or longer."),
-                  slope, RW_LEAST_SCARF, RW_LEAST_SCARF * ply);
+                  slope, used->limits_scarf, used->limits_scarf * ply);
   rw_check_add (check, check->at[RW_RIM_PLY_COUNT] >= 2.0 ? RW_NOTE : RW_FINE,
                 "rim.ply_seams", "rim.ply.count",
                 N_("{1} plies have as many seams: set neighbouring seams at least 60° apart, better 120°, "
@@ -150,11 +150,11 @@ check_tone_ring (RwCheck *check)
   double length = G_PI * (check->used->rim_outer_diameter - rod);
 
   if (rod > 0.0)
-    rw_check_add (check, rw_check_high (length, RW_NEVER, RW_NEVER, RW_STOCK_ROD),
+    rw_check_add (check, rw_check_high (length, RW_NEVER, RW_NEVER, check->used->limits_bar_length),
                   "rim.ring_rod_short", "rim.tone_ring_rod rim.outer_diameter",
                   N_("A ring of {1 mm} rod takes {2 mm} of it before trimming, and rod is often sold in "
                      "pieces of {3 mm}. Buy a longer piece."),
-                  rod, length, RW_STOCK_ROD);
+                  rod, length, check->used->limits_bar_length);
 }
 
 void

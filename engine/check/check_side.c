@@ -71,7 +71,7 @@ check_angle_meets_action (RwCheck *check)
   double turn = atan (bridge / (used->bridge_offset + used->rim_outer_diameter / 2.0));
   double degrees = fabs (turn) * 180.0 / G_PI;
 
-  rw_check_add (check, rw_check_high (degrees, RW_ANGLE_FAR_OUT, RW_ANGLE_OUT, RW_NEVER),
+  rw_check_add (check, rw_check_high (degrees, used->limits_angle_far_out, used->limits_angle_out, RW_NEVER),
                 "neck.angle_misses", "neck.angle bridge.height setup.action",
                 bridge > 0.0 ? N_("With this neck angle and bridge the action comes to {1 mm} at fret {2}, "
                                   "and {3 mm} is wanted: the neck is {4 deg} out. A bridge {5 mm} lower "
@@ -90,13 +90,14 @@ check_angle_meets_action (RwCheck *check)
 static void
 check_string_line (RwCheck *check)
 {
+  const RwDesign *used = check->used;
   const RwPlan *plan = &check->result->plan;
   double rim = check->at[RW_NECK_NUT_TO_RIM], measured = rw_check_measured (check, RW_NECK_SIDE_ANGLE);
   double middle = (rw_plan_treble (plan, rim) + rw_plan_bass (plan, rim)) / 2.0;
   double wanted = -atan ((middle - plan->nut_middle) / rim);
-  double miss = check->used->rim_outer_diameter * fabs (tan (measured * G_PI / 180.0 - wanted));
+  double miss = used->rim_outer_diameter * fabs (tan (measured * G_PI / 180.0 - wanted));
 
-  rw_check_add (check, rw_check_high (miss, RW_TAIL_MISS_FAR, RW_TAIL_MISS, RW_NEVER),
+  rw_check_add (check, rw_check_high (miss, used->limits_tail_miss_far, used->limits_tail_miss, RW_NEVER),
                 "neck.string_line", "neck.side_angle tailpiece.width",
                 N_("Cut to {1 deg} sideways where {2 deg} is wanted, the neck sends its middle string past "
                    "the tail's centre by {3 mm}, and the strings drag the bridge aside. Ease the heel, or "

@@ -28,6 +28,26 @@ rw_measured_init (RwMeasured *measured)
     measured->course_thickness[i] = NAN;
   for (guint i = 0; i < G_N_ELEMENTS (measured->slot); i++)
     measured->slot[i] = NAN;
+  memset (measured->holds_param, 0, sizeof measured->holds_param);
+  memset (measured->holds_slot, 0, sizeof measured->holds_slot);
+  memset (&measured->held, 0, sizeof measured->held);
+}
+
+void
+rw_measured_hold_param (RwMeasured *measured, RwParamId id, const RwDesign *from)
+{
+  if (rw_param_is_number (rw_param (id)))
+    measured->param[id] = rw_design_get (from, id);
+  else
+    rw_design_copy (&measured->held, from, id);
+  measured->holds_param[id] = TRUE;
+}
+
+void
+rw_measured_hold_slot (RwMeasured *measured, RwSlot slot, double value)
+{
+  measured->slot[slot] = value;
+  measured->holds_slot[slot] = TRUE;
 }
 
 /* The course that an id with an index names, from 0, or -1. */
@@ -55,7 +75,8 @@ unit_of (Place place)
 {
   if (place.course >= 0)
     return rw_param (RW_P_rim_course_thickness)->unit;
-  if (place.param >= 0 && rw_param_is_number (rw_param ((RwParamId) place.param)))
+  if (place.param >= 0 && rw_param_is_number (rw_param ((RwParamId) place.param))
+      && !rw_param_is_limit (rw_param ((RwParamId) place.param)))
     return rw_param ((RwParamId) place.param)->unit;
   return place.slot >= 0 ? rw_slot_dim ((RwSlot) place.slot)->unit : NULL;
 }

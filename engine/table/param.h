@@ -147,6 +147,9 @@ const RwParam *rw_param       (RwParamId id);
 /* The parameter called id, or -1.  Constant time is not needed: a few hundred comparisons. */
 int            rw_param_find  (const char *id);
 gboolean       rw_param_is_number (const RwParam *param);
+/* Whether it is a limit of a check, and no size of the build: nothing is measured for it, and no dimension
+ * follows from it. */
+gboolean       rw_param_is_limit  (const RwParam *param);
 /* The name of the kind as the parameter table of the command line shows it: "length", "choice" ... */
 const char    *rw_param_kind_name (const RwParam *param);
 

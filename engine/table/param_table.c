@@ -68,6 +68,12 @@ rw_param_is_number (const RwParam *param)
   return param->kind < RW_KIND_CHOICE;
 }
 
+gboolean
+rw_param_is_limit (const RwParam *param)
+{
+  return g_str_has_prefix (param->id, "limits.");
+}
+
 const char *
 rw_param_kind_name (const RwParam *param)
 {

@@ -1,6 +1,7 @@
 /* Findings: every rule has a build on which it fires, with its severity and the place to look at first, and
- * one near by on which it is silent.  Severities and limits are those of engine/check/check.h; the builds are made
- * so that the number in question is plainly on one side of the limit or the other. */
+ * one near by on which it is silent.  Limits are the defaults of the parameters limits.* and those of
+ * engine/check/check.h; the builds are made so that the number in question is plainly on one side of the limit
+ * or the other. */
 #include "check/finding.h"
 
 #include <string.h>
@@ -346,6 +347,67 @@ test_sound (gconstpointer data)
     }
 }
 
+/* What is found with a limit moved, as one number to compare. */
+static guint
+signature (const Built *built, RwParamId limit, double value)
+{
+  g_autofree RwResult *result = g_memdup2 (&built->result, sizeof built->result);
+  guint sum = 0;
+
+  if (!rw_design_set (&result->used, limit, value, NULL))
+    return 0;
+  g_autoptr (GPtrArray) findings = rw_check (&built->design, &built->measured, result);
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const RwFinding *finding = g_ptr_array_index (findings, i);
+
+      sum += g_str_hash (finding->rule) * (guint) (1 + finding->severity);
+    }
+  return sum;
+}
+
+static gboolean
+limit_counts (const Built *built, RwParamId limit)
+{
+  const RwParam *param = rw_param (limit);
+  guint now = signature (built, limit, rw_design_get (&built->design, limit));
+
+  return signature (built, limit, param->min) != now || signature (built, limit, param->max) != now;
+}
+
+/* Each limit, moved to one end of its range, changes what is found on one of the builds above. */
+static void
+test_limits (void)
+{
+  g_autoptr (GPtrArray) builds = g_ptr_array_new_with_free_func ((GDestroyNotify) built_free);
+
+  for (gsize i = 0; i < G_N_ELEMENTS (cases); i++)
+    g_ptr_array_add (builds, built_new (cases[i].fires));
+  for (int id = 0; id < RW_PARAM_COUNT; id++)
+    {
+      gboolean counts = !rw_param_is_limit (rw_param ((RwParamId) id));
+
+      for (guint i = 0; i < builds->len && !counts; i++)
+        counts = limit_counts (g_ptr_array_index (builds, i), (RwParamId) id);
+      if (!counts)
+        g_test_fail_printf ("%s changes nothing", rw_param ((RwParamId) id)->id);
+    }
+}
+
+/* A limit is no size: it is moved, and not measured. */
+static void
+test_limit_moved (void)
+{
+  g_autoptr (Built) built = built_new ("limits.rim_wall=20");
+  g_autoptr (GPtrArray) findings = check (built);
+  const RwFinding *finding = find (findings, "rim.wall_thin", RW_CAUTION);
+
+  g_assert_nonnull (finding);
+  g_assert_nonnull (strstr (finding->text, "14.0 mm"));
+  g_assert_nonnull (strstr (finding->text, "20.0 mm"));
+  g_assert_null (rw_measurable_unit ("limits.rim_wall"));
+}
+
 static gboolean
 known_id (const char *id)
 {
@@ -459,6 +521,8 @@ main (int argc, char **argv)
 
       g_test_add_data_func (path, &sound[i], test_sound);
     }
+  g_test_add_func ("/check/limits/each", test_limits);
+  g_test_add_func ("/check/limits/moved", test_limit_moved);
   g_test_add_func ("/check/random", test_random);
   g_test_add_func ("/finding/words", test_words);
   g_test_add_func ("/finding/names", test_names);

@@ -117,7 +117,8 @@ random_design (RwDesign *design)
     {
       const RwParam *param = rw_param ((RwParamId) i);
 
-      random_member (param, G_STRUCT_MEMBER_P (design, param->offset));
+      if (!rw_param_is_limit (param))
+        random_member (param, G_STRUCT_MEMBER_P (design, param->offset));
     }
 }
 
@@ -131,7 +132,7 @@ random_design_near (RwDesign *design, int changes)
       const RwParam *param = rw_param (id);
       double         value;
 
-      if (!rw_param_is_number (param))
+      if (!rw_param_is_number (param) || rw_param_is_limit (param))
         continue;
       left--;
       value = rw_design_get (design, id) * g_test_rand_double_range (0.8, 1.2);

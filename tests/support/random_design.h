@@ -1,5 +1,5 @@
-/* Designs drawn at random, from the ranges in the table of parameters.  They use g_test_rand_*(), so a failed
- * run is repeated by the seed that it prints. */
+/* Designs drawn at random, from the ranges in the table of parameters; the limits of the checks stay as given.
+ * They use g_test_rand_*(), so a failed run is repeated by the seed that it prints. */
 #pragma once
 
 #include "table/param.h"
