@@ -103,17 +103,23 @@ run_papers (const RwOptions *options, GError **error)
   g_autoptr (RwProject) project = NULL;
   RwPapersOptions papers = {
     .only = (const char **) options->only,
+    .pdf = TRUE,
     .svg = options->svg,
     .png = options->png,
+    .dpi = options->dpi,
+    .revision = options->revision,
     .style = RW_STYLE_FILE,
     .date = date,
+    .margin_mm = options->margin,
+    .overlap_mm = options->overlap,
     .bar_short_mm = options->bar_short,
     .bar_long_mm = options->bar_long,
   };
 
   if (!rw_options_paper (options, &papers.paper, error)
       || !rw_options_units (options, &papers.style.units, error)
-      || !rw_options_check_only (options, error) || !rw_options_check_bars (options, error))
+      || !rw_options_check_only (options, error) || !rw_options_check_measures (options, error)
+      || !rw_options_hand (options, &papers.hand, error))
     return STATUS_FAILED;
   project = rw_options_project (options, error);
   if (project == NULL || !write_papers (project, &papers, options->into, error))

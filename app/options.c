@@ -58,12 +58,19 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
     { RW_TAKES_BUILD, "set", words, &options->settings, "ID=VALUE", "Give a parameter another value", 0 },
     { RW_TAKES_BUILD, "measured", words, &options->measured, "ID=VALUE", "Say what was measured", 0 },
     { RW_TAKES_FORMAT, "format", word, &options->format, "FORMAT", "text, json, or csv for a table", 0 },
-    { RW_TAKES_UNITS, "units", word, &options->units, "UNITS", "mm, inch or fraction (of an inch)", 0 },
+    { RW_TAKES_UNITS, "units", word, &options->units, "UNITS", "mm, inch, or fraction, fraction-32, fraction-16 (of an inch)", 0 },
     { RW_TAKES_PAPERS, "into", word, &options->into, "DIR", "The folder to write to", 0 },
     { RW_TAKES_PAPERS, "paper", word, &options->paper, "PAPER", "a4, letter and others", 0 },
     { RW_TAKES_PAPERS, "only", words, &options->only, "NAME", "Write this sheet and no others", 0 },
     { RW_TAKES_PAPERS, "svg", flag, &options->svg, NULL, "Write each sheet as SVG too", 0 },
     { RW_TAKES_PAPERS, "png", flag, &options->png, NULL, "Write each sheet as PNG too", 0 },
+    { RW_TAKES_PAPERS, "dpi", G_OPTION_ARG_DOUBLE, &options->dpi, "DPI", "Dots per inch of PNG: 200", 0 },
+    { RW_TAKES_PAPERS, "hand", word, &options->hand, "HAND", "build, right or left: for whom to draw", 0 },
+    { RW_TAKES_PAPERS, "revision", G_OPTION_ARG_STRING, &options->revision, "WORD",
+      "The revision shown on each page: A", 0 },
+    { RW_TAKES_PAPERS, "margin", G_OPTION_ARG_DOUBLE, &options->margin, "MM", "Round every page: 10", 0 },
+    { RW_TAKES_PAPERS, "overlap", G_OPTION_ARG_DOUBLE, &options->overlap, "MM",
+      "Of the pages of one sheet: 12", 0 },
     { RW_TAKES_PAPERS, "bar-short", G_OPTION_ARG_DOUBLE, &options->bar_short, "MM",
       "What your printer makes of 100 mm along the paper's short edge", 0 },
     { RW_TAKES_PAPERS, "bar-long", G_OPTION_ARG_DOUBLE, &options->bar_long, "MM",
@@ -141,6 +148,8 @@ rw_options_clear (RwOptions *options)
   g_free (options->units);
   g_free (options->paper);
   g_free (options->into);
+  g_free (options->hand);
+  g_free (options->revision);
 }
 
 /* ---- the build ---- */
@@ -299,8 +308,9 @@ rw_options_format (const RwOptions *options, gboolean csv, RwListFormat *format,
 gboolean
 rw_options_units (const RwOptions *options, RwUnits *units, GError **error)
 {
-  static const char *const names[] = { "mm", "inch", "fraction", NULL };
-  static const RwUnits all[] = { RW_UNITS_MM, RW_UNITS_INCH, RW_UNITS_FRACTION };
+  static const char *const names[] = { "mm", "inch", "fraction", "fraction-32", "fraction-16", NULL };
+  static const RwUnits all[]
+    = { RW_UNITS_MM, RW_UNITS_INCH, RW_UNITS_FRACTION, RW_UNITS_FRACTION_32, RW_UNITS_FRACTION_16 };
   int chosen = choose ("--units", options->units, names, error);
 
   if (chosen >= 0)
@@ -322,18 +332,37 @@ rw_options_paper (const RwOptions *options, const RwPaper **paper, GError **erro
 }
 
 gboolean
-rw_options_check_bars (const RwOptions *options, GError **error)
+rw_options_hand (const RwOptions *options, RwPapersHand *hand, GError **error)
 {
-  const double bars[] = { options->bar_short, options->bar_long };
+  static const char *const names[] = { "build", "right", "left", NULL };
+  static const RwPapersHand all[] = { RW_PAPERS_AS_BUILT, RW_PAPERS_RIGHT, RW_PAPERS_LEFT };
+  int chosen = choose ("--hand", options->hand, names, error);
 
-  for (guint i = 0; i < G_N_ELEMENTS (bars); i++)
-    if (bars[i] != 0 && !(bars[i] >= RW_BAR_MIN && bars[i] <= RW_BAR_MAX))
-      {
-        g_set_error (error, RW_OPTIONS_ERROR, 0, "A bar of 100 mm measures %g to %g mm, not %g", RW_BAR_MIN,
-                     RW_BAR_MAX, bars[i]);
-        return FALSE;
-      }
-  return TRUE;
+  if (chosen >= 0)
+    *hand = all[chosen];
+  return chosen >= 0;
+}
+
+/* 0: not given. */
+static gboolean
+check_number (double number, const char *what, double least, double most, GError **error)
+{
+  if (number == 0 || (number >= least && number <= most))
+    return TRUE;
+  g_set_error (error, RW_OPTIONS_ERROR, 0, "%s %g to %g, not %g", what, least, most, number);
+  return FALSE;
+}
+
+gboolean
+rw_options_check_measures (const RwOptions *options, GError **error)
+{
+  const char *bar = "A bar of 100 mm measures";
+
+  return check_number (options->bar_short, bar, RW_BAR_MIN, RW_BAR_MAX, error)
+         && check_number (options->bar_long, bar, RW_BAR_MIN, RW_BAR_MAX, error)
+         && check_number (options->margin, "A margin is", RW_PAPER_MARGIN_MIN, RW_PAPER_MARGIN_MAX, error)
+         && check_number (options->overlap, "An overlap is", RW_PAPER_OVERLAP_MIN, RW_PAPER_OVERLAP_MAX, error)
+         && check_number (options->dpi, "Dots per inch are", RW_PAPERS_DPI_MIN, RW_PAPERS_DPI_MAX, error);
 }
 
 gboolean

@@ -10,7 +10,7 @@ typedef enum
   RW_TAKES_BUILD = 1 << 0, /* a file, --set, --measured */
   RW_TAKES_FORMAT = 1 << 1,
   RW_TAKES_UNITS = 1 << 2,
-  RW_TAKES_PAPERS = 1 << 3, /* --into, --paper, --only, --svg, --png, --bar-short, --bar-long */
+  RW_TAKES_PAPERS = 1 << 3, /* --into, --paper, --only, --svg, --png ... */
   RW_TAKES_NAME = 1 << 4,   /* one word */
 } RwTakes;
 
@@ -18,8 +18,9 @@ typedef struct
 {
   gboolean help;
   char   **settings, **measured, **only, **words; /* NULL: none */
-  char    *format, *units, *paper, *into;
+  char    *format, *units, *paper, *into, *hand, *revision;
   gboolean svg, png;
+  double   dpi, margin, overlap; /* 0: not given */
   double   bar_short, bar_long; /* mm; 0: not given */
 } RwOptions;
 
@@ -44,10 +45,11 @@ RwProject *rw_options_project (const RwOptions *options, GError **error);
 gboolean rw_options_format (const RwOptions *options, gboolean csv, RwListFormat *format, GError **error);
 gboolean rw_options_units  (const RwOptions *options, RwUnits *units, GError **error);
 gboolean rw_options_paper  (const RwOptions *options, const RwPaper **paper, GError **error);
+gboolean rw_options_hand   (const RwOptions *options, RwPapersHand *hand, GError **error);
 /* Whether every --only names a sheet that there is. */
 gboolean rw_options_check_only (const RwOptions *options, GError **error);
-/* Whether --bar-short and --bar-long are measures that a bar of 100 mm can have. */
-gboolean rw_options_check_bars (const RwOptions *options, GError **error);
+/* Whether the measures of paper, bars and pictures are ones that they can have. */
+gboolean rw_options_check_measures (const RwOptions *options, GError **error);
 
 /* Says that there is no such thing, in words like "There is no parameter %s", and what comes closest; always
  * FALSE. */

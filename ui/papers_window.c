@@ -179,14 +179,16 @@ on_save_path (const char *path, gpointer user_data)
   RwPapersWindow *self = user_data;
   g_autofree char *date = today (), *said = NULL;
   g_autoptr (GError) error = NULL;
+  RwPapersOptions options = { .style = rw_document_style (self->document), .date = date };
+  int pages;
 
   if (path == NULL)
     return;
   make_pages_now (self);
   if (self->set == NULL)
     return;
-  if (!rw_papers_write_pdf (self->set, rw_paper_set_title (rw_document_project (self->document)), date, path,
-                            &error))
+  rw_papers_form_fill (RW_PAPERS_FORM (self->form), &options);
+  if (!rw_papers_write_pdf (rw_document_project (self->document), &options, path, &pages, &error))
     {
       rw_dialog_error (GTK_WINDOW (self), _("The papers can’t be saved"), error->message);
       return;

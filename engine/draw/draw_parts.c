@@ -102,7 +102,7 @@ number_text (const RwDraft *draft, const Number *number, const char *before, con
   RwStyle style = draft->sheet->style;
   gboolean is_angle = g_str_equal (number->unit, "deg");
   g_autofree char *digits
-      = rw_quantity_write (number->value, number->unit, style.units, is_angle ? 2 : 1, style.decimal);
+      = rw_quantity_figure (number->value, number->unit, style.units, is_angle ? 2 : 1, style.decimal);
 
   return g_strconcat (before != NULL ? before : "", digits, is_angle ? "°" : "", after, NULL);
 }

@@ -95,9 +95,18 @@ rw_png_write (const RwPage *page, const RwPalette *palette, double dpi, GError *
   GByteArray *bytes = g_byte_array_new ();
 
   paint_page (cr, page, palette, dots_per_mm);
-  cairo_surface_write_to_png_stream (surface, keep, bytes);
+
+  cairo_status_t status = cairo_surface_write_to_png_stream (surface, keep, bytes);
+
   cairo_destroy (cr);
   cairo_surface_destroy (surface);
+  if (status != CAIRO_STATUS_SUCCESS)
+    {
+      g_byte_array_unref (bytes);
+      g_set_error (error, RW_FILE_ERROR, RW_FILE_ERROR_ACCESS, _("The picture of “%s” can't be made: %s"),
+                   page->title, cairo_status_to_string (status));
+      return NULL;
+    }
   state_resolution (bytes, dpi);
   return g_byte_array_free_to_bytes (bytes);
 }

@@ -14,6 +14,7 @@ typedef enum
   RW_FILE_ERROR_TOO_BIG, /* over the limits of json_scan.h */
   RW_FILE_ERROR_VALUE,   /* a value that its parameter can't have */
   RW_FILE_ERROR_ACCESS,  /* can't be read or written */
+  RW_FILE_ERROR_STOPPED, /* by the one who asked for it */
 } RwFileError;
 
 /* Text from outside made fit to stand in a message: on one line, cut short where it is long, valid UTF-8

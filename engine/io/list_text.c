@@ -97,7 +97,7 @@ add_line (Columns *columns, const Line *line, RwUnits units)
   g_autofree char *value = number (line->value, line->unit, units);
   /* A tolerance is finer than the fractions on a rule. */
   g_autofree char *tolerance = number (line->tolerance, line->unit,
-                                       units == RW_UNITS_FRACTION ? RW_UNITS_INCH : units);
+                                       rw_units_parts (units) > 0 ? RW_UNITS_INCH : units);
   g_autofree char *within = g_strconcat ("± ", tolerance, NULL);
   g_autofree char *planned = isfinite (line->planned) ? number (line->planned, line->unit, units) : NULL;
   g_autofree char *measured = g_strdup_printf ("measured; planned %s", planned != NULL ? planned : "none");

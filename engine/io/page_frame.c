@@ -5,7 +5,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-#define LOWER_ROW 6.0 /* of the title strip: what is read once */
+#define LOWER_ROW 4.6 /* of the title strip, each of two: what is read once */
 #define PADDING 2.0
 #define BAR_MM 100
 #define BAR_INCHES 4
@@ -67,11 +67,11 @@ put_cell (RwSheet *frame, RwBox cell, RwLetters letters, const char *text)
     rw_sheet_text (frame, cell.x0 + PADDING, base, RW_ALIGN_START, letters, cut);
 }
 
-/* From the right, each as wide as its text; the view has what is left at the left. */
+/* From the right, each as wide as its text; the units have what is left at the left. */
 static void
 put_lower_row (RwSheet *frame, RwBox row, const RwTitle *title)
 {
-  const char *const texts[] = { title->page, title->date, title->paper, title->scale, title->units };
+  const char *const texts[] = { title->page, title->revision, title->date, title->paper, title->scale };
   double right = row.x1;
 
   for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
@@ -84,23 +84,25 @@ put_lower_row (RwSheet *frame, RwBox row, const RwTitle *title)
       rw_sheet_line (frame, RW_PEN_EDGE, left, row.y0, left, row.y1);
       right = left;
     }
-  put_cell (frame, (RwBox){ row.x0, row.y0, right, row.y1 }, RW_LETTERS_SMALL, title->view);
+  put_cell (frame, (RwBox){ row.x0, row.y0, right, row.y1 }, RW_LETTERS_SMALL, title->units);
 }
 
 void
 rw_frame_title (RwSheet *frame, const RwPageShape *shape, const RwTitle *title)
 {
   const RwBox *f = &shape->frame;
-  double middle = f->y0 + LOWER_ROW, top = f->y0 + RW_TITLE_STRIP;
+  double lower = f->y0 + LOWER_ROW, middle = lower + LOWER_ROW, top = f->y0 + RW_TITLE_STRIP;
   double between = f->x0 + 0.45 * (f->x1 - f->x0);
 
   rw_sheet_set (frame, RW_LAYER_FRAME, RW_SUBJECT_NONE);
   rw_sheet_box (frame, RW_PEN_OUTLINE, RW_TINT_NONE, f->x0, f->y0, f->x1, top);
+  rw_sheet_line (frame, RW_PEN_EDGE, f->x0, lower, f->x1, lower);
   rw_sheet_line (frame, RW_PEN_EDGE, f->x0, middle, f->x1, middle);
   rw_sheet_line (frame, RW_PEN_EDGE, between, middle, between, top);
   put_cell (frame, (RwBox){ f->x0, middle, between, top }, RW_LETTERS_LARGE, title->project);
   put_cell (frame, (RwBox){ between, middle, f->x1, top }, RW_LETTERS_LARGE, title->title);
-  put_lower_row (frame, (RwBox){ f->x0, f->y0, f->x1, middle }, title);
+  put_cell (frame, (RwBox){ f->x0, lower, f->x1, middle }, RW_LETTERS_SMALL, title->view);
+  put_lower_row (frame, (RwBox){ f->x0, f->y0, f->x1, lower }, title);
 }
 
 /* Check bars */

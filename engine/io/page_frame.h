@@ -29,10 +29,12 @@ typedef struct
   const char *scale;
   const char *paper;
   const char *date;
+  const char *revision; /* "revision B" */
   const char *page; /* "sheet 3 of 17, page 1 of 4" */
 } RwTitle;
 
-/* The title strip along the lower edge of the frame.  What is too long for its place is cut short. */
+/* The title strip along the lower edge of the frame: the project and the sheet; the view; the rest.  What is
+ * too long for its place is cut short. */
 void rw_frame_title (RwSheet *frame, const RwPageShape *shape, const RwTitle *title);
 
 /* The line round the page. */

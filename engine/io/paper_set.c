@@ -65,10 +65,20 @@ page_words (const Maker *maker, int page, int pages)
   return g_strdup_printf (_("sheet %d of %d"), maker->sheet, maker->sheets);
 }
 
+static char *
+revision_words (const Maker *maker)
+{
+  const char *revision = maker->options->revision;
+
+  return g_strdup_printf (_("revision %s"), revision != NULL && *revision != '\0' ? revision : "A");
+}
+
 static const char *
 units_words (RwUnits units)
 {
-  return units == RW_UNITS_MM ? _("all in millimetres") : _("all in inches");
+  if (units == RW_UNITS_MM)
+    return _("all in millimetres");
+  return rw_units_parts (units) > 0 ? _("all in inches (± mm)") : _("all in inches");
 }
 
 /* Adds a page whose drawing stands with its origin at a place of the shape (mm, y up); frame is taken over.
@@ -87,6 +97,7 @@ add_page (const Maker       *maker,
   double scale = maker->kind->fit == RW_PAPER_LIST ? 0 : drawing->layout->scale;
   g_autofree char *scale_text = scale > 0 ? scale_words (maker, scale) : g_strdup ("");
   g_autofree char *page_text = page_words (maker, page, count);
+  g_autofree char *revision = revision_words (maker);
   const RwTitle strip = { .project = rw_paper_set_title (maker->job.project),
                           .title = title,
                           .view = *maker->kind->view != '\0' ? _(maker->kind->view) : "",
@@ -94,6 +105,7 @@ add_page (const Maker       *maker,
                           .scale = scale_text,
                           .paper = pages == maker->set->pages ? maker->options->paper->label : "",
                           .date = maker->options->date,
+                          .revision = revision,
                           .page = page_text };
 
   rw_frame_title (frame, shape, &strip);
@@ -282,9 +294,18 @@ add_sheet (Maker *maker, RwSheet *sheet, const RwPageShape *list_shape)
     }
 }
 
-/* First the first sheet of every kind, so that each title strip can say how many there are. */
-static void
-add_sheets (Maker *maker)
+gboolean
+rw_papers_go_on (const RwPapersOptions *options, int done, int of, GError **error)
+{
+  if (options->progress == NULL || options->progress (done, of, options->progress_data))
+    return TRUE;
+  g_set_error (error, RW_FILE_ERROR, RW_FILE_ERROR_STOPPED, _("The papers were stopped before they were done"));
+  return FALSE;
+}
+
+/* First the first sheet of every kind, so that each title strip can say how many there are.  FALSE: stopped. */
+static gboolean
+add_sheets (Maker *maker, GError **error)
 {
   const RwPaper *paper = maker->options->paper;
   const RwPageShape list_shape = rw_page_shape (paper->width_mm, paper->height_mm, maker->margin, FALSE);
@@ -301,13 +322,18 @@ add_sheets (Maker *maker)
 
   for (int i = 0; i < rw_paper_kinds_count; i++)
     if (sheets[i] != NULL)
+      g_ptr_array_add (maker->set->sheets, sheets[i]);
+  for (int i = 0; i < rw_paper_kinds_count; i++)
+    if (sheets[i] != NULL)
       {
-        g_ptr_array_add (maker->set->sheets, sheets[i]);
+        if (!rw_papers_go_on (maker->options, 0, 1, error))
+          return FALSE;
         maker->kind = &rw_paper_kinds[i];
         maker->job.page = 0;
         maker->sheet++;
         add_sheet (maker, sheets[i], &list_shape);
       }
+  return TRUE;
 }
 
 void
@@ -330,6 +356,17 @@ empty_set (const RwPapersOptions *options)
   return set;
 }
 
+/* As it is drawn: for one hand or the other. */
+static RwDesign
+design_for (const RwProject *project, RwPapersHand hand)
+{
+  RwDesign design = project->design;
+
+  if (hand != RW_PAPERS_AS_BUILT)
+    design.build_handed = hand == RW_PAPERS_LEFT ? RW_HANDED_LEFT : RW_HANDED_RIGHT;
+  return design;
+}
+
 RwPaperSet *
 rw_paper_set_new (const RwProject *project, const RwPapersOptions *options, GError **error)
 {
@@ -339,6 +376,7 @@ rw_paper_set_new (const RwProject *project, const RwPapersOptions *options, GErr
   g_autoptr (RwPaperSet) set = empty_set (options);
   g_autofree RwResult *result = g_new (RwResult, 1), *planned = g_new (RwResult, 1);
   g_autofree RwMeasured *measured = g_new (RwMeasured, 1);
+  RwDesign design = design_for (project, options->hand);
   Maker maker = { .set = set,
                   .options = options,
                   .margin = options->margin_mm > 0 ? options->margin_mm : RW_PAPER_MARGIN,
@@ -346,15 +384,16 @@ rw_paper_set_new (const RwProject *project, const RwPapersOptions *options, GErr
 
   rw_measured_init (measured);
   rw_ledger_fill (project->ledger, measured);
-  rw_solve (&project->design, measured, result);
-  rw_solve (&project->design, NULL, planned);
+  rw_solve (&design, measured, result);
+  rw_solve (&design, NULL, planned);
   maker.job = (RwPaperJob){ .project = project,
                             .result = result,
                             .planned = planned,
                             .measured = measured,
                             .style = options->style,
                             .date = options->date };
-  add_sheets (&maker);
+  if (!add_sheets (&maker, error))
+    return NULL;
   if (set->pages->len == 0)
     {
       g_set_error (error, RW_FILE_ERROR, RW_FILE_ERROR_VALUE, _("This build has none of these papers"));

@@ -47,28 +47,17 @@ char *
 rw_paper_figure (const RwDraft *draft, double value, int decimals)
 {
   RwStyle style = draft->sheet->style;
-  RwUnits units = style.units == RW_UNITS_FRACTION && decimals > 1 ? RW_UNITS_INCH : style.units;
+  RwUnits units = rw_units_parts (style.units) > 0 && decimals > 1 ? RW_UNITS_INCH : style.units;
 
   return rw_quantity_write (value, "mm", units, decimals, style.decimal);
 }
-
-/* How far the nearest 1/64 in is off. */
-static double
-fraction_error (double value)
-{
-  double step = RW_MM_PER_INCH / 64;
-
-  return fabs (value - step * round (value / step));
-}
-
-#define ERROR_TOLD 0.1 /* mm */
 
 char *
 rw_paper_length (const RwDraft *draft, double value, int decimals)
 {
   g_autofree char *figure = rw_paper_figure (draft, value, decimals);
 
-  if (draft->sheet->style.units == RW_UNITS_FRACTION && decimals <= 1 && fraction_error (value) > ERROR_TOLD)
+  if (decimals <= 1 && fabs (rw_fraction_error (value, draft->sheet->style.units)) > RW_FRACTION_ERROR_TOLD)
     {
       g_autofree char *metric = rw_quantity_write (value, "mm", RW_UNITS_MM, 1, draft->sheet->style.decimal);
 

@@ -241,7 +241,7 @@ rw_sheet_dimension (RwSheet   *sheet,
   item->figure = figure;
   item->rank = 1;
   item->text = text != NULL ? g_strdup (text)
-                            : rw_quantity_write (value, "mm", sheet->style.units, 1, sheet->style.decimal);
+                            : rw_quantity_figure (value, "mm", sheet->style.units, 1, sheet->style.decimal);
   return item;
 }
 

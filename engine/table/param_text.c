@@ -16,9 +16,9 @@ rw_number_in_style (double value, const char *unit, RwStyle style)
 {
   double inches = value / RW_MM_PER_INCH;
   char   text[G_ASCII_DTOSTR_BUF_SIZE];
+  int    parts = rw_units_parts (style.units);
 
-  if (style.units == RW_UNITS_FRACTION && strcmp (unit, "mm") == 0
-      && fabs (inches - round (inches * 64) / 64) < INCHES_CLOSE)
+  if (parts > 0 && strcmp (unit, "mm") == 0 && fabs (inches - round (inches * parts) / parts) < INCHES_CLOSE)
     return rw_quantity_write (value, unit, style.units, 0, style.decimal);
   if (style.units == RW_UNITS_MM || strcmp (unit, "mm") != 0)
     {

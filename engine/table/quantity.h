@@ -15,7 +15,12 @@ typedef enum
   RW_UNITS_MM,
   RW_UNITS_INCH,     /* decimal inches */
   RW_UNITS_FRACTION, /* inches and the nearest 1/64 */
+  RW_UNITS_FRACTION_32,
+  RW_UNITS_FRACTION_16,
 } RwUnits;
+
+/* Parts of an inch that lengths are rounded to: 64, 32, 16; 0 where they are no fractions. */
+int rw_units_parts (RwUnits units);
 
 #define RW_MM_PER_INCH 25.4
 
@@ -55,9 +60,19 @@ gboolean rw_quantity_read (const char  *text,
  *           units     how lengths are shown
  *           decimals  digits after the point for millimetres and all else; inches get two more
  *           decimal   the decimal mark, ',' or '.'
- * Returned  a new string.  Fractions are the nearest 1/64, reduced: "11 3/8", "-5/64".  Never "-0".
+ * Returned  a new string.  Fractions are the nearest part of an inch, reduced: "11 3/8", "-5/64".  Never "-0".
  */
 char *rw_quantity_write (double value, const char *unit, RwUnits units, int decimals, char decimal);
+
+/* Fractions that are farther off than this say by how much. */
+#define RW_FRACTION_ERROR_TOLD 0.1 /* mm */
+
+/* rw_quantity_figure: the same for a figure that is worked to: a fraction farther off than
+ * RW_FRACTION_ERROR_TOLD has the millimetres beside it that the true length is more or less: "3 5/8 (+0.2)". */
+char *rw_quantity_figure (double value, const char *unit, RwUnits units, int decimals, char decimal);
+
+/* How much longer a length in mm is than the fraction it is shown as, mm; 0 where lengths are no fractions. */
+double rw_fraction_error (double value, RwUnits units);
 
 /* rw_quantity_show: the same with the digits that mean something to a hand: hundredths of a millimetre and of a
  * degree, tenths of a newton, whole N/m; a number without a unit has two digits, or none where it is whole. */

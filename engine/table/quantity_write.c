@@ -5,8 +5,6 @@
 #include <stdio.h>
 #include <string.h>
 
-#define PARTS_PER_INCH 64
-
 /* From here on a double has no sixty-fourths left, and a 64-bit integer no room. */
 #define FRACTION_MAX 1e12
 
@@ -32,13 +30,31 @@ write_decimal (double value, int decimals, char decimal)
   return g_strdup (text);
 }
 
-static char *
-write_fraction (double inches)
+int
+rw_units_parts (RwUnits units)
 {
-  gint64      parts = (gint64) llround (fabs (inches) * PARTS_PER_INCH);
-  gint64      whole = parts / PARTS_PER_INCH;
-  gint64      above = parts % PARTS_PER_INCH;
-  gint64      below = PARTS_PER_INCH;
+  switch (units)
+    {
+    case RW_UNITS_FRACTION:
+      return 64;
+    case RW_UNITS_FRACTION_32:
+      return 32;
+    case RW_UNITS_FRACTION_16:
+      return 16;
+    case RW_UNITS_MM:
+    case RW_UNITS_INCH:
+    default:
+      return 0;
+    }
+}
+
+static char *
+write_fraction (double inches, int parts_per_inch)
+{
+  gint64      parts = (gint64) llround (fabs (inches) * parts_per_inch);
+  gint64      whole = parts / parts_per_inch;
+  gint64      above = parts % parts_per_inch;
+  gint64      below = parts_per_inch;
   const char *sign = inches < 0 && parts != 0 ? "-" : "";
 
   while (above != 0 && above % 2 == 0)
@@ -61,9 +77,35 @@ rw_quantity_write (double value, const char *unit, RwUnits units, int decimals, 
 
   if (units == RW_UNITS_MM || strcmp (unit, "mm") != 0)
     return write_decimal (value, decimals, decimal);
-  if (units == RW_UNITS_FRACTION && fabs (inches) < FRACTION_MAX)
-    return write_fraction (inches);
+  if (rw_units_parts (units) > 0 && fabs (inches) < FRACTION_MAX)
+    return write_fraction (inches, rw_units_parts (units));
   return write_decimal (inches, decimals + 2, decimal);
+}
+
+double
+rw_fraction_error (double value, RwUnits units)
+{
+  double parts = rw_units_parts (units), step;
+
+  if (!(parts > 0))
+    return 0;
+  step = RW_MM_PER_INCH / parts;
+  return value - step * round (value / step);
+}
+
+char *
+rw_quantity_figure (double value, const char *unit, RwUnits units, int decimals, char decimal)
+{
+  g_autofree char *figure = rw_quantity_write (value, unit, units, decimals, decimal);
+  double error = strcmp (unit, "mm") == 0 ? rw_fraction_error (value, units) : 0;
+
+  if (fabs (error) > RW_FRACTION_ERROR_TOLD)
+    {
+      g_autofree char *millimetres = write_decimal (fabs (error), 1, decimal);
+
+      return g_strdup_printf ("%s (%s%s)", figure, error > 0 ? "+" : "−", millimetres);
+    }
+  return g_steal_pointer (&figure);
 }
 
 const char *

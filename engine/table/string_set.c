@@ -216,7 +216,7 @@ rw_string_set_write (const RwStringSet *set, RwStyle style)
 {
   GString *text = g_string_new (NULL);
 
-  if (style.units == RW_UNITS_FRACTION) /* no one calls a string 1/64 */
+  if (rw_units_parts (style.units) > 0) /* no one calls a string 1/64 */
     style.units = RW_UNITS_INCH;
   for (int i = 0; i < set->count; i++)
     {

@@ -16,6 +16,7 @@ options_for (const char *paper)
 {
   return (RwPapersOptions){ .paper = rw_paper_find (paper),
                             .only = general_only,
+                            .pdf = TRUE,
                             .style = RW_STYLE_FILE,
                             .date = "2026-05-04" };
 }
