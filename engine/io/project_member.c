@@ -2,6 +2,8 @@
 
 #include <glib/gi18n-lib.h>
 
+#include "project/date.h"
+
 /* ---- members that are plain text ---- */
 
 static gboolean
@@ -51,6 +53,8 @@ const RwMember rw_members[] = {
   { "name", read_name, write_name },
   { "parameters", rw_member_read_parameters, rw_member_write_parameters },
   { "measured", rw_member_read_measured, rw_member_write_measured },
+  { "made", rw_member_read_made, rw_member_write_made },
+  { "issued", rw_member_read_issued, rw_member_write_issued },
   { "notes", read_notes, write_notes },
 };
 const int rw_members_count = G_N_ELEMENTS (rw_members);
@@ -100,6 +104,19 @@ rw_member_read_text (JsonObject *object, const char *name, char **text, GError *
   JsonNode *node = json_object_get_member (object, name);
 
   return node == NULL || read_plain (node, name, text, error);
+}
+
+char *
+rw_member_read_date (JsonObject *object, const char *what, GError **error)
+{
+  g_autofree char *date = g_strdup ("");
+
+  if (!rw_member_read_text (object, "date", &date, error))
+    return NULL;
+  if (*date == '\0' || rw_is_date (date))
+    return g_steal_pointer (&date);
+  rw_member_fail (error, RW_FILE_ERROR_VALUE, N_("The date of %s is not written as in 2026-05-04"), what);
+  return NULL;
 }
 
 void

@@ -31,6 +31,12 @@ void     rw_member_write_parameters (RwJsonWriter *writer, const RwProject *proj
 gboolean rw_member_read_measured (RwProject *project, JsonNode *node, GError **error);
 void     rw_member_write_measured (RwJsonWriter *writer, const RwProject *project);
 
+gboolean rw_member_read_made (RwProject *project, JsonNode *node, GError **error);
+void     rw_member_write_made (RwJsonWriter *writer, const RwProject *project);
+
+gboolean rw_member_read_issued (RwProject *project, JsonNode *node, GError **error);
+void     rw_member_write_issued (RwJsonWriter *writer, const RwProject *project);
+
 /* ---- tools for reading ---- */
 
 /* Both return FALSE, and set the error.  format, still to be translated, has one %s for what. */
@@ -45,6 +51,13 @@ gboolean rw_member_is_number (JsonNode *node);
 /* A member of object that is text; *text is left alone where it is missing, and replaced where it is there. */
 gboolean rw_member_read_text (JsonObject *object, const char *name, char **text, GError **error);
 
+/* The value of one parameter, of any kind. */
+gboolean rw_member_read_parameter (RwDesign *design, RwParamId id, JsonNode *node, GError **error);
+
+/* A member of object that is a date, or empty; "" where it is missing.  what is named in the error.  NULL with an
+ * error; else a new string. */
+char *rw_member_read_date (JsonObject *object, const char *what, GError **error);
+
 /* Keeps a value that nobody here knows under a path of unknown.h, which it takes over. */
 void rw_member_keep (RwProject *project, char *path, JsonNode *node);
 /* The members of object that are not in known (NULL-ended), each below path. */
@@ -54,6 +67,8 @@ void rw_member_keep_others (RwProject         *project,
                             const char *const *known);
 
 /* ---- tools for writing ---- */
+
+void rw_member_append_parameter (GString *out, const RwDesign *design, RwParamId id);
 
 /* What was kept below a path: as members of an object that is written on several lines, as items of such a list,
  * or as further members of an object on one line (", name: value"). */

@@ -74,6 +74,13 @@ read_other (RwDesign *design, RwParamId id, JsonNode *node, GError **error)
 }
 
 gboolean
+rw_member_read_parameter (RwDesign *design, RwParamId id, JsonNode *node, GError **error)
+{
+  return rw_param_is_number (rw_param (id)) ? read_number (design, id, node, error)
+                                            : read_other (design, id, node, error);
+}
+
+gboolean
 rw_member_read_parameters (RwProject *project, JsonNode *node, GError **error)
 {
   JsonObjectIter iter;
@@ -89,9 +96,7 @@ rw_member_read_parameters (RwProject *project, JsonNode *node, GError **error)
 
       if (id < 0)
         rw_member_keep (project, rw_unknown_path ("parameters", name, NULL), value);
-      else if (rw_param_is_number (rw_param ((RwParamId) id))
-                 ? !read_number (&project->design, (RwParamId) id, value, error)
-                 : !read_other (&project->design, (RwParamId) id, value, error))
+      else if (!rw_member_read_parameter (&project->design, (RwParamId) id, value, error))
         return FALSE;
     }
   return TRUE;
@@ -117,8 +122,8 @@ append_items (GString *out, const char *text, gboolean numbers)
   g_string_append (out, " ]");
 }
 
-static void
-append_parameter (GString *out, const RwDesign *design, RwParamId id)
+void
+rw_member_append_parameter (GString *out, const RwDesign *design, RwParamId id)
 {
   g_autofree char *text = NULL;
 
@@ -150,7 +155,7 @@ rw_member_write_parameters (RwJsonWriter *writer, const RwProject *project)
   for (int id = 0; id < RW_PARAM_COUNT; id++)
     {
       rw_json_name (writer, rw_param ((RwParamId) id)->id);
-      append_parameter (writer->out, &project->design, (RwParamId) id);
+      rw_member_append_parameter (writer->out, &project->design, (RwParamId) id);
     }
   rw_member_write_unknown (writer, project, "/parameters");
   rw_json_end (writer, '}');

@@ -63,6 +63,7 @@ typedef struct
 typedef struct
 {
   double   value[RW_SLOT_COUNT]; /* measured where measured, else worked out; NaN where left out */
+  double   asked[RW_SLOT_COUNT]; /* worked out, measured or not: what all that comes before asks of it now */
   /* As setup.cents, with the bridge at its best straight place: string, fret. */
   double   cents_best[RW_STRINGS_MAX + 1][RW_FRETS_MAX + 1];
   RwDesign used;                 /* the design with measured parameters in place */

@@ -2,8 +2,9 @@
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
-#include <stdio.h>
 #include <string.h>
+
+#include "date.h"
 
 static void
 entry_free (RwEntry *entry)
@@ -129,16 +130,6 @@ rw_entry_mean (const RwEntry *entry)
 }
 
 static gboolean
-is_date (const char *text)
-{
-  int year, month, day, end = 0;
-
-  return strlen (text) == 10 && strspn (text, "0123456789-") == 10 && text[0] != '-'
-         && sscanf (text, "%4d-%2d-%2d%n", &year, &month, &day, &end) == 3 && end == 10
-         && g_date_valid_dmy ((GDateDay) day, (GDateMonth) month, (GDateYear) year);
-}
-
-static gboolean
 check_entry (const char *id, const double *readings, guint count, const char *date, GError **error)
 {
   g_autofree RwMeasured *scratch = g_new (RwMeasured, 1);
@@ -152,7 +143,7 @@ check_entry (const char *id, const double *readings, guint count, const char *da
       g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("There is no reading for “%s”"), id);
       return FALSE;
     }
-  if (date != NULL && *date != '\0' && !is_date (date))
+  if (date != NULL && *date != '\0' && !rw_is_date (date))
     {
       g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE,
                    _("The date of “%s” is not written as in 2026-05-04"), id);

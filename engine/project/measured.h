@@ -1,15 +1,19 @@
-/* Measured values: what came out, keyed by parameter or by dimension.  A plain value for the solver; dates,
- * notes and readings live in the ledger (ledger.h). */
+/* The facts: what came out, keyed by parameter or by dimension, and what parts hold that are made.  A plain value
+ * for the solver; dates, notes and readings live in the ledger (ledger.h), made steps in made.h. */
 #pragma once
 
 #include "table/dim.h"
 
-/* Not a number means not measured. */
+/* Not a number means not measured.  What is held counts as measured, with two differences: it may be a parameter of
+ * any kind, and a dimension that is held is there whatever becomes of the rest of the build. */
 typedef struct
 {
-  double param[RW_PARAM_COUNT];
-  double course_thickness[RW_COURSES_MAX]; /* rim.course_thickness[1] is at 0 */
-  double slot[RW_SLOT_COUNT];
+  double   param[RW_PARAM_COUNT];
+  double   course_thickness[RW_COURSES_MAX]; /* rim.course_thickness[1] is at 0 */
+  double   slot[RW_SLOT_COUNT];
+  gboolean holds_param[RW_PARAM_COUNT]; /* numbers are in param, the others in held */
+  gboolean holds_slot[RW_SLOT_COUNT];
+  RwDesign held;
 } RwMeasured;
 
 void     rw_measured_init (RwMeasured *measured);
@@ -25,3 +29,7 @@ gboolean rw_measured_read (RwMeasured *measured, const char *id, const char *tex
 
 /* The unit of id, or NULL where it can't be measured. */
 const char *rw_measurable_unit (const char *id);
+
+/* Holds what a made part has: a parameter of any kind, or a dimension. */
+void rw_measured_hold_param (RwMeasured *measured, RwParamId id, const RwDesign *from);
+void rw_measured_hold_slot  (RwMeasured *measured, RwSlot slot, double value);

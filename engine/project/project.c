@@ -43,6 +43,8 @@ rw_project_new (void)
   project->notes = g_strdup ("");
   rw_design_init (&project->design);
   project->ledger = rw_ledger_new ();
+  project->made = rw_made_new ();
+  project->issued = rw_issued_new ();
   project->unknown = table_new ();
   return project;
 }
@@ -56,6 +58,8 @@ rw_project_copy (const RwProject *project)
   copy->notes = g_strdup (project->notes);
   copy->design = project->design;
   copy->ledger = rw_ledger_copy (project->ledger);
+  copy->made = rw_made_copy (project->made);
+  copy->issued = rw_issued_copy (project->issued);
   copy->unknown = table_copy (project->unknown);
   return copy;
 }
@@ -67,6 +71,8 @@ rw_project_equal (const RwProject *a, const RwProject *b)
          && g_strcmp0 (a->notes, b->notes) == 0
          && rw_design_equal (&a->design, &b->design)
          && rw_ledger_equal (a->ledger, b->ledger)
+         && rw_made_equal (a->made, b->made)
+         && rw_issued_equal (a->issued, b->issued)
          && table_equal (a->unknown, b->unknown);
 }
 
@@ -78,6 +84,16 @@ rw_project_free (RwProject *project)
   g_free (project->name);
   g_free (project->notes);
   rw_ledger_free (project->ledger);
+  rw_made_free (project->made);
+  rw_issued_free (project->issued);
   g_hash_table_unref (project->unknown);
   g_free (project);
+}
+
+void
+rw_project_measured (const RwProject *project, RwMeasured *measured)
+{
+  rw_measured_init (measured);
+  rw_made_fill (project->made, measured);
+  rw_ledger_fill (project->ledger, measured);
 }

@@ -1,7 +1,10 @@
-/* A project: the design as planned, what was measured, and the maker's notes.  What a project file holds. */
+/* A project: the design as planned, what was measured and made, what papers left, and the maker's notes.  What a
+ * project file holds. */
 #pragma once
 
+#include "issued.h"
 #include "ledger.h"
+#include "made.h"
 
 typedef struct
 {
@@ -9,6 +12,8 @@ typedef struct
   char     *notes;
   RwDesign  design;
   RwLedger *ledger;
+  RwMade   *made;
+  RwIssued *issued;
   GHashTable *unknown; /* members of the file that this version does not know: JSON text by path; see io/project_file.h */
 } RwProject;
 
@@ -17,3 +22,6 @@ RwProject *rw_project_copy  (const RwProject *project);
 gboolean   rw_project_equal (const RwProject *a, const RwProject *b);
 void       rw_project_free  (RwProject *project);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwProject, rw_project_free)
+
+/* The facts for the solver: what made parts hold, and over it what was measured. */
+void rw_project_measured (const RwProject *project, RwMeasured *measured);

@@ -46,6 +46,46 @@ rw_step_title (RwStep step)
   return titles[step];
 }
 
+static const char *const step_names[] = {
+  [RW_STEP_CHOOSE] = "choose",
+  [RW_STEP_STOCK] = "stock",
+  [RW_STEP_SEGMENTS] = "segments",
+  [RW_STEP_COURSES] = "courses",
+  [RW_STEP_STACK] = "stack",
+  [RW_STEP_TURN] = "turn",
+  [RW_STEP_EDGE] = "edge",
+  [RW_STEP_HOOP] = "hoop",
+  [RW_STEP_NECK_BLANK] = "neck-blank",
+  [RW_STEP_HEEL] = "heel",
+  [RW_STEP_HEADSTOCK] = "headstock",
+  [RW_STEP_FRETBOARD] = "fretboard",
+  [RW_STEP_FRETS] = "frets",
+  [RW_STEP_FIFTH] = "fifth",
+  [RW_STEP_CARVE] = "carve",
+  [RW_STEP_FIT] = "fit",
+  [RW_STEP_SHOES] = "shoes",
+  [RW_STEP_HOOKS] = "hooks",
+  [RW_STEP_STRING_UP] = "string-up",
+  [RW_STEP_FINISH] = "finish",
+  [RW_STEP_SET_UP] = "set-up",
+};
+
+const char *
+rw_step_name (RwStep step)
+{
+  G_STATIC_ASSERT (G_N_ELEMENTS (step_names) == RW_STEP_COUNT);
+  return step_names[step];
+}
+
+int
+rw_step_find (const char *name)
+{
+  for (int step = 0; step < RW_STEP_COUNT; step++)
+    if (strcmp (name, step_names[step]) == 0)
+      return step;
+  return -1;
+}
+
 const RwDim *
 rw_slot_dim (RwSlot slot)
 {

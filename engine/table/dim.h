@@ -66,6 +66,9 @@ typedef enum
 } RwStep;
 
 const char *rw_step_title (RwStep step);
+/* What files and scripts call a step: "turn", "neck-blank" ... */
+const char *rw_step_name  (RwStep step);
+int         rw_step_find  (const char *name); /* -1: no such step */
 
 typedef struct
 {
