@@ -5,6 +5,7 @@
 #include <locale.h>
 #include <stdlib.h>
 
+#include "recovery.h"
 #include "theme.h"
 #include "window.h"
 
@@ -77,11 +78,21 @@ on_realize (GtkWidget *window, gint64 *start)
   g_signal_connect (gtk_widget_get_frame_clock (window), "after-paint", G_CALLBACK (on_first_frame), start);
 }
 
+static gboolean
+offer_unsaved_work (gpointer window)
+{
+  rw_recovery_offer (window);
+  return G_SOURCE_REMOVE;
+}
+
+/* The first window of a start asks about work that an earlier one did not save, once it stands. */
 static GtkWidget *
 new_window (GtkApplication *app)
 {
   GtkWidget *window = rw_window_new (app);
 
+  if (gtk_application_get_windows (app)->next == NULL)
+    g_idle_add_full (G_PRIORITY_LOW, offer_unsaved_work, g_object_ref (window), g_object_unref);
   if (g_getenv (FIRST_FRAME_VARIABLE) != NULL)
     g_signal_connect (window, "realize", G_CALLBACK (on_realize), g_object_get_data (G_OBJECT (app), "rw-start"));
   return window;

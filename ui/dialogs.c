@@ -105,6 +105,15 @@ rw_dialog_save_pdf (GtkWindow *parent, const char *suggestion, RwPathFunc done, 
   show_chooser (dialog, done, user_data);
 }
 
+void
+rw_dialog_folder (GtkWindow *parent, const char *title, RwPathFunc done, gpointer user_data)
+{
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
+      title, parent, GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER, _("_Choose"), _("_Cancel"));
+
+  show_chooser (dialog, done, user_data);
+}
+
 /* ---- questions ---- */
 
 /* The answer may be the end of the parent, which the dialog must not look for when its own comes. */
@@ -116,34 +125,30 @@ dismiss (GtkDialog *dialog)
 }
 
 static void
-on_unsaved_response (GtkDialog *dialog, int response, Waiting *waiting)
+on_reply (GtkDialog *dialog, int response, Waiting *waiting)
 {
-  RwAnswerFunc done = (RwAnswerFunc) waiting->done;
+  RwReplyFunc done = (RwReplyFunc) waiting->done;
   gpointer user_data = waiting->user_data;
-  RwAnswer answer = response == RW_ANSWER_SAVE || response == RW_ANSWER_DISCARD ? (RwAnswer) response
-                                                                                 : RW_ANSWER_STAY;
+  RwReply reply = response == RW_REPLY_GO || response == RW_REPLY_OTHER ? (RwReply) response : RW_REPLY_STAY;
 
   dismiss (dialog);
-  done (answer, user_data);
+  done (reply, user_data);
 }
 
 void
-rw_dialog_unsaved (GtkWindow *parent, const char *name, RwAnswerFunc done, gpointer user_data)
+rw_dialog_ask (GtkWindow *parent, const RwQuestion *question, RwReplyFunc done, gpointer user_data)
 {
   GtkWidget *dialog = gtk_message_dialog_new (parent, GTK_DIALOG_MODAL | GTK_DIALOG_DESTROY_WITH_PARENT,
-                                              GTK_MESSAGE_QUESTION, GTK_BUTTONS_NONE,
-                                              _("Save the changes to “%s”?"), name);
+                                              GTK_MESSAGE_QUESTION, GTK_BUTTONS_NONE, "%s", question->question);
 
-  gtk_message_dialog_format_secondary_text (
-      GTK_MESSAGE_DIALOG (dialog), "%s",
-      _("What has been changed since it was last saved is lost otherwise."));
-  gtk_window_set_title (GTK_WINDOW (dialog), _("Unsaved changes"));
-  gtk_dialog_add_button (GTK_DIALOG (dialog), _("_Don’t save"), RW_ANSWER_DISCARD);
-  gtk_dialog_add_button (GTK_DIALOG (dialog), _("_Cancel"), RW_ANSWER_STAY);
-  gtk_dialog_add_button (GTK_DIALOG (dialog), _("_Save"), RW_ANSWER_SAVE);
-  gtk_dialog_set_default_response (GTK_DIALOG (dialog), RW_ANSWER_SAVE);
-  g_signal_connect_data (dialog, "response", G_CALLBACK (on_unsaved_response),
-                         waiting_new (G_CALLBACK (done), user_data), free_waiting, 0);
+  gtk_message_dialog_format_secondary_text (GTK_MESSAGE_DIALOG (dialog), "%s", question->details);
+  gtk_window_set_title (GTK_WINDOW (dialog), question->title);
+  gtk_dialog_add_button (GTK_DIALOG (dialog), question->other, RW_REPLY_OTHER);
+  gtk_dialog_add_button (GTK_DIALOG (dialog), question->stay, RW_REPLY_STAY);
+  gtk_dialog_add_button (GTK_DIALOG (dialog), question->go, RW_REPLY_GO);
+  gtk_dialog_set_default_response (GTK_DIALOG (dialog), RW_REPLY_GO);
+  g_signal_connect_data (dialog, "response", G_CALLBACK (on_reply), waiting_new (G_CALLBACK (done), user_data),
+                         free_waiting, 0);
   gtk_window_present (GTK_WINDOW (dialog));
 }
 

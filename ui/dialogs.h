@@ -13,17 +13,28 @@ void rw_dialog_save   (GtkWindow *parent, const char *suggestion, RwPathFunc don
 /* suggestion: the name of a PDF. */
 void rw_dialog_save_pdf (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data);
 
+/* A folder that there is. */
+void rw_dialog_folder (GtkWindow *parent, const char *title, RwPathFunc done, gpointer user_data);
+
 typedef enum
 {
-  RW_ANSWER_STAY,    /* go back, change nothing */
-  RW_ANSWER_DISCARD, /* go on without saving */
-  RW_ANSWER_SAVE,
-} RwAnswer;
+  RW_REPLY_STAY,  /* go back, change nothing */
+  RW_REPLY_OTHER, /* the way that gives something up */
+  RW_REPLY_GO,    /* the way that is safe, and what Return does */
+} RwReply;
 
-typedef void (*RwAnswerFunc) (RwAnswer answer, gpointer user_data);
+typedef void (*RwReplyFunc) (RwReply reply, gpointer user_data);
 
-/* Asks what is to become of unsaved work. */
-void rw_dialog_unsaved (GtkWindow *parent, const char *name, RwAnswerFunc done, gpointer user_data);
+/* A question with three answers; all words translated, with mnemonics in those of the buttons. */
+typedef struct
+{
+  const char *title;
+  const char *question;
+  const char *details;
+  const char *stay, *other, *go;
+} RwQuestion;
+
+void rw_dialog_ask (GtkWindow *parent, const RwQuestion *question, RwReplyFunc done, gpointer user_data);
 
 /* text is NULL where the maker went back. */
 typedef void (*RwTextFunc) (const char *text, gpointer user_data);

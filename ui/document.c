@@ -115,6 +115,7 @@ rw_document_take_project (RwDocument *self, RwProject *project, const char *path
   self->history = rw_history_new (project);
   g_free (self->path);
   self->path = new_path;
+  rw_document_mark_file (self);
   self->selection = RW_SUBJECT_NONE;
   refresh (self, RW_CHANGE_PROJECT | RW_CHANGE_NUMBERS);
   g_signal_emit (self, signals[SELECTED], 0);
@@ -418,6 +419,15 @@ rw_document_measure (RwDocument *self, const char *id, const char *text, GError 
                   empty ? _("Measured value taken away") : _("Measured value"), NULL);
   refresh (self, RW_CHANGE_MEASURED);
   return TRUE;
+}
+
+void
+rw_document_put_project (RwDocument *self, RwProject *project, const char *name)
+{
+  rw_history_barrier (self->history);
+  rw_history_put (self->history, project, name, NULL);
+  rw_history_barrier (self->history);
+  refresh (self, RW_CHANGE_NUMBERS);
 }
 
 /* ---- back and forth ---- */

@@ -92,6 +92,12 @@ const char *rw_document_path        (RwDocument *self); /* NULL: not saved yet *
 char       *rw_document_title       (RwDocument *self);
 gboolean    rw_document_modified    (RwDocument *self);
 void        rw_document_rename      (RwDocument *self, const char *name);
+/* Whether the file is another than the one opened or last saved: some other program has written it, or taken it
+ * away. */
+gboolean    rw_document_file_changed (RwDocument *self);
+/* Another state of the same work as one step of undo, called name (translated): the version before the last save,
+ * or a draft.  Takes project over. */
+void        rw_document_put_project (RwDocument *self, RwProject *project, const char *name);
 
 /* Comparing: the present state is kept as it is, or another project's is taken; NULL: nothing to compare
  * with. */

@@ -7,6 +7,20 @@
 #include "io/project_file.h"
 
 void
+rw_document_mark_file (RwDocument *self)
+{
+  self->file = self->path != NULL ? rw_file_mark (self->path) : (RwFileMark){ .exists = FALSE };
+}
+
+gboolean
+rw_document_file_changed (RwDocument *self)
+{
+  RwFileMark now = rw_file_mark (self->path);
+
+  return !rw_file_mark_equal (&now, &self->file);
+}
+
+void
 rw_document_new_project (RwDocument *self)
 {
   rw_document_take_project (self, rw_project_new (), NULL);
@@ -32,6 +46,7 @@ rw_document_save (RwDocument *self, const char *path, GError **error)
     return FALSE;
   g_free (self->path);
   self->path = g_steal_pointer (&new_path);
+  rw_document_mark_file (self);
   rw_history_mark_saved (self->history);
   rw_document_tell_saved_state (self);
   return TRUE;

@@ -1,6 +1,7 @@
 /* The document's inside, for document*.c only. */
 #pragma once
 
+#include "io/file_mark.h"
 #include "document.h"
 
 struct _RwDocument
@@ -9,6 +10,7 @@ struct _RwDocument
 
   RwHistory *history;
   char      *path;
+  RwFileMark file; /* as it was opened or last saved */
   RwStyle    style;
   RwSubject  selection;
 
@@ -30,4 +32,6 @@ struct _RwDocument
 void rw_document_take_project     (RwDocument *self, RwProject *project, const char *path);
 /* Name, path or modified may be others: says so. */
 void rw_document_tell_saved_state (RwDocument *self);
+/* The file is now as the document knows it. */
+void rw_document_mark_file        (RwDocument *self);
 void rw_document_tell_reference   (RwDocument *self);

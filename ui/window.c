@@ -215,26 +215,26 @@ rw_window_close_request (GtkWindow *window)
 }
 
 static void
-on_unsaved_answer (RwAnswer answer, gpointer user_data)
+on_unsaved_reply (RwReply reply, gpointer user_data)
 {
   RwWindow *self = user_data;
   RwWindowFunc go_on = self->go_on;
 
-  if (answer == RW_ANSWER_SAVE)
+  if (reply == RW_REPLY_GO)
     {
       /* Goes on from there, when the file is safely written. */
       rw_window_save (self);
       return;
     }
   self->go_on = NULL;
-  if (answer == RW_ANSWER_DISCARD)
+  if (reply == RW_REPLY_OTHER)
     go_on (self);
 }
 
 void
 rw_window_unless_unsaved (RwWindow *self, RwWindowFunc go_on)
 {
-  g_autofree char *title = NULL;
+  g_autofree char *title = NULL, *question = NULL;
 
   if (!rw_document_modified (self->document))
     {
@@ -243,7 +243,17 @@ rw_window_unless_unsaved (RwWindow *self, RwWindowFunc go_on)
     }
   self->go_on = go_on;
   title = rw_document_title (self->document);
-  rw_dialog_unsaved (GTK_WINDOW (self), title, on_unsaved_answer, self);
+  question = g_strdup_printf (_("Save the changes to “%s”?"), title);
+  rw_dialog_ask (GTK_WINDOW (self),
+                 &(RwQuestion){
+                     .title = _("Unsaved changes"),
+                     .question = question,
+                     .details = _("What has been changed since it was last saved is lost otherwise."),
+                     .stay = _("_Cancel"),
+                     .other = _("_Don’t save"),
+                     .go = _("_Save"),
+                 },
+                 on_unsaved_reply, self);
 }
 
 /* ---- making and unmaking ---- */
@@ -263,6 +273,7 @@ rw_window_dispose (GObject *object)
   g_clear_weak_pointer (&self->papers);
   g_clear_object (&self->recent);
   g_clear_pointer (&self->wanted, g_free);
+  g_clear_pointer (&self->drafts, rw_draft_keeper_free);
   g_clear_object (&self->document);
   G_OBJECT_CLASS (rw_window_parent_class)->dispose (object);
 }
@@ -278,6 +289,7 @@ static void
 rw_window_init (RwWindow *self)
 {
   self->document = rw_document_new ();
+  self->drafts = rw_draft_keeper_new (self->document);
   rw_window_build_header (self);
   build_panes (self);
   recall (self);

@@ -3,6 +3,7 @@
 
 #include <gtk/gtk.h>
 
+#include "io/draft.h"
 #include "document.h"
 
 #define RW_TYPE_WINDOW (rw_window_get_type ())
@@ -13,6 +14,8 @@ RwDocument *rw_window_document (RwWindow *self);
 
 /* Opens a file; says so in a dialog where it can't. */
 void rw_window_load (RwWindow *self, const char *path);
+/* Goes on with a draft that was left behind. */
+void rw_window_recover (RwWindow *self, const RwDraft *draft);
 /* Whether the window holds nothing but the build that every start begins with. */
 gboolean rw_window_is_untouched (RwWindow *self);
 

@@ -3,6 +3,8 @@
 
 #include <glib/gi18n.h>
 
+#include "io/project_file.h"
+#include "io/save.h"
 #include "dialogs.h"
 #include "papers_window.h"
 
@@ -49,6 +51,15 @@ rw_window_load (RwWindow *self, const char *path)
     rw_dialog_error (GTK_WINDOW (self), _("The build can’t be opened"), error->message);
 }
 
+void
+rw_window_recover (RwWindow *self, const RwDraft *draft)
+{
+  if (draft->of == NULL || !rw_document_load (self->document, draft->of, NULL))
+    rw_document_new_project (self->document);
+  rw_document_put_project (self->document, rw_project_copy (draft->project), _("Unsaved work"));
+  rw_draft_keeper_adopt (self->drafts, draft);
+}
+
 /* ---- saving ---- */
 
 static gboolean
@@ -92,15 +103,56 @@ ask_where (RwWindow *self)
   rw_dialog_save (GTK_WINDOW (self), path != NULL ? path : name, on_save_path, self);
 }
 
-void
-rw_window_save (RwWindow *self)
+static void
+save_to_its_file (RwWindow *self)
 {
   g_autofree char *path = g_strdup (rw_document_path (self->document));
 
-  if (path != NULL)
-    save_and_go_on (self, path);
-  else
+  save_and_go_on (self, path);
+}
+
+static void
+on_overwrite_reply (RwReply reply, gpointer user_data)
+{
+  RwWindow *self = user_data;
+
+  if (reply == RW_REPLY_GO)
     ask_where (self);
+  else if (reply == RW_REPLY_OTHER)
+    save_to_its_file (self);
+  else
+    self->go_on = NULL;
+}
+
+/* Another program has written the file since; what that put there is not lost without a question. */
+static void
+ask_whether (RwWindow *self)
+{
+  g_autofree char *name = g_filename_display_basename (rw_document_path (self->document));
+  g_autofree char *question = g_strdup_printf (_("“%s” was changed by another program"), name);
+
+  rw_dialog_ask (GTK_WINDOW (self),
+                 &(RwQuestion){
+                     .title = _("Changed on the disk"),
+                     .question = question,
+                     .details = _("Save under another name to keep both. What the other program wrote is kept as"
+                                  " the previous version otherwise."),
+                     .stay = _("_Cancel"),
+                     .other = _("_Overwrite"),
+                     .go = _("Save _as…"),
+                 },
+                 on_overwrite_reply, self);
+}
+
+void
+rw_window_save (RwWindow *self)
+{
+  if (rw_document_path (self->document) == NULL)
+    ask_where (self);
+  else if (rw_document_file_changed (self->document))
+    ask_whether (self);
+  else
+    save_to_its_file (self);
 }
 
 static void
@@ -115,6 +167,30 @@ save_as (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 {
   settle_typing (RW_WINDOW (user_data));
   ask_where (RW_WINDOW (user_data));
+}
+
+/* The version before the last save, as a step that can be undone. */
+static void
+previous_version (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  RwWindow *self = user_data;
+  const char *path = rw_document_path (self->document);
+  g_autofree char *previous = path != NULL ? rw_save_previous (path) : NULL;
+  g_autoptr (GError) error = NULL;
+  RwProject *project;
+
+  settle_typing (self);
+  if (previous == NULL || !g_file_test (previous, G_FILE_TEST_EXISTS))
+    {
+      rw_dialog_error (GTK_WINDOW (self), _("There is no previous version"),
+                       _("One is kept beside the file from the second save on."));
+      return;
+    }
+  project = rw_project_load (previous, &error);
+  if (project != NULL)
+    rw_document_put_project (self->document, project, _("Previous version"));
+  else
+    rw_dialog_error (GTK_WINDOW (self), _("The previous version can’t be opened"), error->message);
 }
 
 /* ---- opening ---- */
@@ -223,6 +299,7 @@ rw_window_add_file_actions (RwWindow *self)
     { .name = "open-recent", .activate = open_recent, .parameter_type = "s" },
     { .name = "save", .activate = save },
     { .name = "save-as", .activate = save_as },
+    { .name = "previous-version", .activate = previous_version },
     { .name = "papers", .activate = papers },
   };
 

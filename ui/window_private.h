@@ -1,6 +1,7 @@
 /* The window's inside, for window*.c only. */
 #pragma once
 
+#include "draft_keeper.h"
 #include "drawer.h"
 #include "foot.h"
 #include "form.h"
@@ -12,8 +13,9 @@ struct _RwWindow
 {
   GtkApplicationWindow parent;
 
-  RwDocument *document;
-  RwMemory    memory;
+  RwDocument    *document;
+  RwDraftKeeper *drafts;
+  RwMemory       memory;
 
   GtkWidget *title, *saved; /* in the header */
   GtkWidget *undo, *redo;

@@ -83,5 +83,5 @@ rw_project_save (const RwProject *project, const char *path, GError **error)
 {
   g_autofree char *text = rw_project_to_text (project);
 
-  return rw_save_bytes (path, text, strlen (text), error);
+  return rw_save_version (path, text, strlen (text), error);
 }

@@ -28,5 +28,5 @@ RwProject *rw_project_from_text (const char *text, gssize length, GError **error
 char      *rw_project_to_text   (const RwProject *project);
 RwProject *rw_project_load      (const char *path, GError **error); /* "-" is standard input */
 /* Written to a new file in the same folder, flushed to the disk and put in the place of the old one in one
- * step: on any failure the old file is as it was. */
+ * step: on any failure the old file is as it was.  What the old file held is kept, see rw_save_version(). */
 gboolean   rw_project_save      (const RwProject *project, const char *path, GError **error);

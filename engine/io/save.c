@@ -90,18 +90,42 @@ flush_folder (const char *folder)
   close (fd);
 }
 
+/* What the file holds goes on under another name too, in place of what that held: as far as the file system lets
+ * us, for the new version matters more than the old.  Where a file can't have two names it is copied. */
+static void
+keep_previous (const char *path, const char *previous)
+{
+  g_autofree char *bytes = NULL;
+  g_autofree char *temporary = g_strconcat (previous, "-new", NULL);
+  gsize length;
+
+  g_unlink (temporary);
+  if (link (path, temporary) == 0
+      || (g_file_get_contents (path, &bytes, &length, NULL) && rw_save_bytes (temporary, bytes, length, NULL)))
+    g_rename (temporary, previous);
+  /* Nothing has happened where both are already names of one file. */
+  g_unlink (temporary);
+}
+
 static gboolean
-replace (const char *path, const char *bytes, gsize length, const struct stat *old)
+replace (const char *path, const char *bytes, gsize length, const struct stat *old, const char *previous)
 {
   g_autofree char *folder = g_path_get_dirname (path);
   /* A short name of its own: the file's may be as long as names can be. */
   g_autofree char *temporary = g_build_filename (folder, ".rimwright-XXXXXX", NULL);
   /* What was private is private from the first byte on. */
   int fd = g_mkstemp_full (temporary, O_WRONLY | O_CLOEXEC, old != NULL ? 0600 : 0666), number;
+  gboolean done = FALSE;
 
   if (fd < 0)
     return FALSE;
-  if (!fill (fd, bytes, length, old) || g_rename (temporary, path) != 0)
+  if (fill (fd, bytes, length, old))
+    {
+      if (previous != NULL)
+        keep_previous (path, previous);
+      done = g_rename (temporary, path) == 0;
+    }
+  if (!done)
     {
       number = errno;
       g_unlink (temporary);
@@ -120,11 +144,12 @@ write_through (const char *path, const char *bytes, gsize length)
   return fd >= 0 && fill (fd, bytes, length, NULL);
 }
 
-gboolean
-rw_save_bytes (const char *path, const char *bytes, gsize length, GError **error)
+static gboolean
+save (const char *path, const char *bytes, gsize length, gboolean keep, GError **error)
 {
   g_autofree char *resolved = realpath (path, NULL);
   const char *target = resolved != NULL ? resolved : path;
+  g_autofree char *previous = keep ? rw_save_previous (target) : NULL;
   struct stat status;
   gboolean exists = stat (target, &status) == 0, saved;
 
@@ -141,6 +166,26 @@ rw_save_bytes (const char *path, const char *bytes, gsize length, GError **error
   if (exists && !S_ISREG (status.st_mode))
     saved = write_through (target, bytes, length);
   else
-    saved = replace (target, bytes, length, exists ? &status : NULL);
+    saved = replace (target, bytes, length, exists ? &status : NULL, exists ? previous : NULL);
   return saved || fail (path, error);
+}
+
+gboolean
+rw_save_bytes (const char *path, const char *bytes, gsize length, GError **error)
+{
+  return save (path, bytes, length, FALSE, error);
+}
+
+gboolean
+rw_save_version (const char *path, const char *bytes, gsize length, GError **error)
+{
+  return save (path, bytes, length, TRUE, error);
+}
+
+char *
+rw_save_previous (const char *path)
+{
+  g_autofree char *resolved = realpath (path, NULL);
+
+  return g_strconcat (resolved != NULL ? resolved : path, "~", NULL);
 }

@@ -11,3 +11,10 @@
  * pipe) is written to as it stands.  Errors are RW_FILE_ERROR_ACCESS.
  */
 gboolean rw_save_bytes (const char *path, const char *bytes, gsize length, GError **error);
+
+/* rw_save_version: the same, and what the file held before goes on beside it, at rw_save_previous(), as far as the
+ * file system allows that. */
+gboolean rw_save_version (const char *path, const char *bytes, gsize length, GError **error);
+
+/* Where the version before the last save is kept: the file's name and "~".  A new string. */
+char *rw_save_previous (const char *path);

@@ -4,6 +4,7 @@ keyboard."""
 
 import os
 import re
+import shutil
 import subprocess
 import sys
 import time
@@ -112,9 +113,12 @@ def place(node):
 
 
 class Program:
-    """A running program.  errors holds all that it has written to standard error."""
+    """A running program.  errors holds all that it has written to standard error.  It finds no unsaved work of an
+    earlier one unless it goes on."""
 
-    def __init__(self, *command):
+    def __init__(self, *command, goes_on=False):
+        if not goes_on:
+            shutil.rmtree(os.environ["XDG_STATE_HOME"], ignore_errors=True)
         self.log = "%s/errors-%d" % (os.environ["HOME"], time.monotonic_ns())
         with open(self.log, "w", encoding="utf-8") as log:
             self.process = subprocess.Popen(command, stderr=log)
@@ -216,6 +220,13 @@ class Program:
         self.point(name, kind, window)
         x("xdotool", "click", "1")
         time.sleep(0.1)
+
+    def activate(self, name, kind=None):
+        """As a screen reader does it; for what stands in a surface of its own, whose place on the screen the bus does
+        not know."""
+        node, _ = self.find(name, kind)
+        if not asked(node.get_action_iface().do_action, 0):
+            raise Failure("“%s” can't be activated" % name)
 
     def click_words(self, pattern):
         """Clicks on a label that is no control."""
