@@ -58,7 +58,7 @@ take_string (const RwModel *m, int i)
 {
   const RwString *s = &m->d->strings_set.at[i - 1];
   double d = s->core_mm > 0 ? s->core_mm : s->outer_mm;
-  double modulus = m->d->strings_modulus * 1000, d2 = d * d;
+  double modulus = rw_wire_modulus (s->wire, m->d->strings_modulus) * 1000, d2 = d * d;
 
   return (Wire){ .stiffness = modulus * G_PI * d2 / 4,
                  .bending = modulus * G_PI * d2 * d2 / 64,

@@ -2,7 +2,6 @@
 
 #include "table/note.h"
 
-#define STEEL_KG_M3 7850.0
 #define WRAP_KG_M3 8800.0
 
 /* Mass per length, kg/m.  Round-wound: a close helix of wrap wire w = (D - core)/2 on the core,
@@ -13,13 +12,13 @@ rw_string_mass (const RwString *s)
 {
   double wrap_kg_m3 = s->wrap_kg_m3 > 0 ? s->wrap_kg_m3 : WRAP_KG_M3;
   double outer = s->outer_mm * 1e-3, core = s->core_mm * 1e-3;
-  double wire = 0.5 * (outer - core);
+  double wire = 0.5 * (outer - core), density = rw_wires[s->wire].density_kg_m3;
 
   if (s->mass_kg_m > 0)
     return s->mass_kg_m;
   if (core <= 0)
-    return STEEL_KG_M3 * G_PI * outer * outer / 4;
-  return STEEL_KG_M3 * G_PI * core * core / 4 + wrap_kg_m3 * G_PI * G_PI * wire * (core + wire) / 4;
+    return density * G_PI * outer * outer / 4;
+  return density * G_PI * core * core / 4 + wrap_kg_m3 * G_PI * G_PI * wire * (core + wire) / 4;
 }
 
 /* T = mu (2 f l)^2, l the speaking length: L, or L 2^(-start/12) for the short string.

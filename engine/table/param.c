@@ -94,7 +94,8 @@ string_sets_same (const RwStringSet *a, const RwStringSet *b)
       const RwString *s = &a->at[i], *t = &b->at[i];
 
       if (strcmp (s->note, t->note) != 0 || s->outer_mm != t->outer_mm || s->core_mm != t->core_mm
-          || s->wrap_kg_m3 != t->wrap_kg_m3 || s->mass_kg_m != t->mass_kg_m || s->is_short != t->is_short)
+          || s->wrap_kg_m3 != t->wrap_kg_m3 || s->mass_kg_m != t->mass_kg_m || s->is_short != t->is_short
+          || s->wire != t->wire)
         return FALSE;
     }
   return TRUE;

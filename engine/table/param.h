@@ -8,6 +8,7 @@
 
 #include "quantity.h"
 #include "text.h"
+#include "wire.h"
 
 #define RW_STRINGS_MAX 8
 #define RW_COURSES_MAX 12
@@ -22,6 +23,7 @@ typedef struct
   double   wrap_kg_m3; /* density of the wrap; 0: RW_WRAP_DENSITY */
   double   mass_kg_m;  /* measured mass per length; 0: worked out */
   gboolean is_short;
+  RwWire   wire;       /* of plain string or core */
 } RwString;
 
 typedef struct
@@ -147,8 +149,8 @@ const RwParam *rw_param       (RwParamId id);
 /* The parameter called id, or -1.  Constant time is not needed: a few hundred comparisons. */
 int            rw_param_find  (const char *id);
 gboolean       rw_param_is_number (const RwParam *param);
-/* Whether it is a limit of a check, and no size of the build: nothing is measured for it, and no dimension
- * follows from it. */
+/* Whether it is a limit of a check, how close is close enough, or what the shop holds, and no size of the build:
+ * nothing is measured for it, and no dimension follows from it. */
 gboolean       rw_param_is_limit  (const RwParam *param);
 /* The name of the kind as the parameter table of the command line shows it: "length", "choice" ... */
 const char    *rw_param_kind_name (const RwParam *param);

@@ -45,8 +45,9 @@ gboolean rw_range_read (const RwRange *range,
 /* Lists: items between semicolons, no item empty.  NULL with an error unless there are min to max. */
 char **rw_items_read (const char *text, const char *label, int min, int max, GError **error);
 
-/* A set of strings.  Items are "note outer p" or "note outer w core", then in any order "short",
- * "rho=density" and "mass=mass per length":  D3 0.559 w 0.305 rho=8900 */
+/* A set of strings: the name of one (named_set.h), or items "note outer p" or "note outer w core", then in any order
+ * "short", "nylon" or "gut" where it is not steel, "rho=density" and "mass=mass per length":
+ * D3 0.559 w 0.305 rho=8900 */
 gboolean rw_string_set_read (RwStringSet *set,
                              const char  *text,
                              RwStyle      style,

@@ -4,6 +4,7 @@
 #include <glib/gi18n-lib.h>
 #include <string.h>
 
+#include "named_set.h"
 #include "note.h"
 #include "unit.h"
 
@@ -109,8 +110,12 @@ read_option (Reader *reader, RwString *string)
 {
   const char *word = reader->words[reader->at++];
 
+  int wire = rw_wire_find (word);
+
   if (strcmp (word, "short") == 0)
     string->is_short = TRUE;
+  else if (wire >= 0)
+    string->wire = (RwWire) wire;
   else if (g_str_has_prefix (word, "mass="))
     return read_in_range (reader, word + strlen ("mass="), &mass_range, &string->mass_kg_m);
   else if (g_str_has_prefix (word, "rho=") && string->core_mm > 0)
@@ -118,7 +123,7 @@ read_option (Reader *reader, RwString *string)
   else if (g_str_has_prefix (word, "rho="))
     return fail (reader, RW_PARAM_ERROR_VALUE, _("“%s” is for the wrap of a wound string"), word);
   else
-    return fail (reader, RW_PARAM_ERROR_VALUE, _("“%s” is none of short, rho= and mass="), word);
+    return fail (reader, RW_PARAM_ERROR_VALUE, _("“%s” is none of short, nylon, gut, rho= and mass="), word);
   return TRUE;
 }
 
@@ -163,9 +168,24 @@ check_short (const RwStringSet *set, const char *label, GError **error)
   return TRUE;
 }
 
+/* A lone word is the name of a set. */
+static gboolean
+take_named (RwStringSet *set, const char *text)
+{
+  g_autofree char *word = g_strstrip (g_strdup (text));
+  int row = rw_string_set_find (word);
+
+  if (row >= 0)
+    rw_string_set_take (set, row);
+  return row >= 0;
+}
+
 gboolean
 rw_string_set_read (RwStringSet *set, const char *text, RwStyle style, const char *label, GError **error)
 {
+  if (take_named (set, text))
+    return TRUE;
+
   g_auto (GStrv) items = rw_items_read (text, label, STRINGS_MIN, RW_STRINGS_MAX, error);
   RwStringSet    read;
 
@@ -207,6 +227,8 @@ write_string (GString *text, const RwString *string, RwStyle style)
     g_string_append (text, core);
   if (string->is_short)
     g_string_append (text, " short");
+  if (string->wire != RW_WIRE_STEEL)
+    g_string_append_printf (text, " %s", rw_wires[string->wire].id);
   write_option (text, "rho", string->wrap_kg_m3, "kg/m3", style);
   write_option (text, "mass", string->mass_kg_m, "kg/m", style);
 }

@@ -40,6 +40,10 @@ test_written (void)
     { "293.66 0.254 p; 246.94Hz 0.305 p; 196 0.33 p", "293.66 0.254 p; 246.94 0.305 p; 196 0.33 p" },
     { "D4 0.254 p; B3 0.305 p; G3 0.559 w 0.305 mass=1.5g/m rho=8.9g/cm3 short",
       "D4 0.254 p; B3 0.305 p; G3 0.559 w 0.305 short rho=8900 mass=0.0015" },
+    { "D4 0.48 p nylon; B3 0.56 p gut; G3 0.6 w 0.4 rho=8900 nylon short",
+      "D4 0.48 p nylon; B3 0.56 p gut; G3 0.6 w 0.4 short nylon rho=8900" },
+    { "D4 0.254 p steel; B3 0.305 p; G3 0.33 p", "D4 0.254 p; B3 0.305 p; G3 0.33 p" },
+    { " uke_nylon ", "A4 0.6096 p nylon; E4 0.8128 p nylon; C4 0.9144 p nylon; G4 0.6604 p nylon" },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
@@ -107,7 +111,7 @@ test_refused (void)
     { "D4 0.5 w; B3 0.2 p; G3 0.2 p", "String set, string 1: a diameter is missing after “w”" },
     { "D4 0.5 w 0.5; B3 0.2 p; G3 0.2 p", "String set, string 1: the core of “D4” is as thick as the string" },
     { "D4 0.5 w 0; B3 0.2 p; G3 0.2 p", "String set, string 1: 0 mm is outside 0.05 to 3 mm" },
-    { "D4 0.2 p long; B3 0.2 p; G3 0.2 p", "String set, string 1: “long” is none of short, rho= and mass=" },
+    { "D4 0.2 p long; B3 0.2 p; G3 0.2 p", "String set, string 1: “long” is none of short, nylon, gut, rho= and mass=" },
     { "D4 0.2 p rho=8000; B3 0.2 p; G3 0.2 p",
       "String set, string 1: “rho=8000” is for the wrap of a wound string" },
     { "D4 0.2 p mass=1; B3 0.2 p; G3 0.2 p", "String set, string 1: 1 kg/m is outside 1e-05 to 0.05 kg/m" },

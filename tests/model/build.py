@@ -6,6 +6,10 @@ import re
 
 NUMBERS = {"length", "angle", "ratio", "count", "mass", "density", "tension", "frequency", "modulus",
            "temperature", "speed", "volume"}
+# Density in kg/m3, modulus in GPa (of steel the parameter), least strength in MPa by diameter in mm; from memory but
+# the law for music wire (ASTM A228, in Shigley's Mechanical Engineering Design).
+WIRES = {"steel": (7850.0, None, lambda d: 2211.0 * min(max(d, 0.1), 6.5) ** -0.145),
+         "nylon": (1140.0, 4.0, lambda d: 500.0), "gut": (1300.0, 6.0, lambda d: 350.0)}
 SEMITONES = {"C": -9, "D": -7, "E": -5, "F": -4, "G": -2, "A": 0, "B": 2}
 
 
@@ -16,6 +20,7 @@ class StringAsBought:
         fields = text.split()
         self.note, self.outer = fields[0], float(fields[1])
         self.core, self.short, self.wrap, self.mass = None, False, 8800.0, None
+        self.density, self.modulus, self.strength = WIRES["steel"]
         rest = fields[2:]
         while rest:
             field = rest.pop(0)
@@ -27,6 +32,8 @@ class StringAsBought:
                 self.wrap = float(field[4:])
             elif field.startswith("mass="):
                 self.mass = float(field[5:])
+            elif field in WIRES:
+                self.density, self.modulus, self.strength = WIRES[field]
             elif field != "p":
                 raise ValueError("no string: " + text)
 

@@ -14,6 +14,8 @@ THREE = "A4 0.23 p; E4 0.3 p; A3 0.56 w 0.3 mass=0.00152"
 LONG_SEVEN = ("E4 0.254 p; B3 0.305 p; G3 0.406 p; D3 0.66 w 0.36; A2 0.86 w 0.41; E2 1.07 w 0.46;"
               " 392 0.254 p short")
 
+NYLON = "D4 0.48 p nylon; B3 0.56 p nylon; G3 0.69 p gut; D3 0.61 w 0.44 nylon rho=8900; G4 0.48 p short nylon"
+
 BY_HAND = [
     ("defaults", {}),
     ("four strings, no short one", {"strings.set": FOUR}),
@@ -21,6 +23,7 @@ BY_HAND = [
     ("three strings", {"strings.set": THREE, "nut.width": "26", "bridge.spread": "30"}),
     ("seven strings, tunnel", {"strings.set": LONG_SEVEN, "nut.width": "48", "bridge.spread": "60",
                                "bridge.foot_spread": "70", "fifth.route": "tunnel"}),
+    ("nylon and gut", {"strings.set": NYLON}),
     ("tunnel", {"fifth.route": "tunnel"}),
     ("short string from 2", {"fifth.start_fret": "2", "fifth.peg_distance": "25"}),
     ("short string from 12", {"fifth.start_fret": "12"}),

@@ -27,8 +27,9 @@ class Sounding:
         self.slips = p["strings.slip"] == "yes"
         self.frequency, self.mass = string.frequency(p["tuning.a4"]), mass / 1000.0
         steel = string.core if string.core else string.outer
-        self.stretch = p["strings.modulus"] * 1000.0 * math.pi * steel ** 2 / 4
-        self.stiffness = p["strings.modulus"] * 1000.0 * math.pi * steel ** 4 / 64
+        modulus = 1000.0 * (string.modulus or p["strings.modulus"])
+        self.stretch = modulus * math.pi * steel ** 2 / 4
+        self.stiffness = modulus * math.pi * steel ** 4 / 64
         self.crowns = {}
 
     def crown(self, n):

@@ -57,10 +57,10 @@ def string_rows(build, plan):
             mass = string.mass
         elif string.core:
             wrap = (string.outer - string.core) / 2
-            mass = (7850 * math.pi * string.core ** 2 / 4
+            mass = (string.density * math.pi * string.core ** 2 / 4
                     + string.wrap * math.pi ** 2 * wrap * (string.core + wrap) / 4) * 1e-6
         else:
-            mass = 7850 * math.pi * string.outer ** 2 / 4 * 1e-6
+            mass = string.density * math.pi * string.outer ** 2 / 4 * 1e-6
         length = p["scale.length"] * (2.0 ** (-plan.start_fret / 12.0) if i > plan.full else 1.0)
         masses[i] = mass
         tensions[i] = build.row("strings.tension[%d]" % i,
