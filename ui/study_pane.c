@@ -65,15 +65,15 @@ append_range (RwStudyPane *self, int panel, GString *out)
   g_string_append_printf (out, _("%s: from %s to %s. "), self->study->panels[panel], least, most);
 }
 
-static void
-describe (RwStudyPane *self)
+/* New. */
+static char *
+summary (RwStudyPane *self)
 {
-  g_autoptr (GString) text = g_string_new (NULL);
+  GString *text = g_string_new (NULL);
 
   for (int panel = 0; panel < 2 && self->study->panels[panel] != NULL; panel++)
     append_range (self, panel, text);
-  rw_access_name (self->plot, _(rw_study_title (self->kind)));
-  rw_access_describe (self->plot, text->str);
+  return g_string_free (text, FALSE);
 }
 
 /* ---- showing ---- */
@@ -83,13 +83,15 @@ fill (RwStudyPane *self)
 {
   RwStudy *before = self->study;
   RwStyle style = rw_document_style (self->document);
+  g_autofree char *heard = NULL;
 
   self->stale = FALSE;
   self->study = rw_study_new (self->kind, rw_document_now (self->document), translate);
-  rw_plot_view_show (RW_PLOT_VIEW (self->plot), self->study, style);
+  heard = summary (self);
+  rw_access_name (self->plot, self->study->title);
+  rw_plot_view_show (RW_PLOT_VIEW (self->plot), self->study, style, heard);
   rw_study_table_show (RW_STUDY_TABLE (self->table), self->as_table ? self->study : NULL, style);
   g_clear_pointer (&before, rw_study_free);
-  describe (self);
   if (!rw_study_has_numbers (self->study))
     gtk_stack_set_visible_child (GTK_STACK (self->pages), self->message);
   else

@@ -16,7 +16,6 @@
 #define LABEL_GAP 2.0
 #define MARK 0.9     /* half its size */
 #define POINT 1.3    /* half the size of a place that is named */
-#define ARROW 5.0
 #define ARROW_LONG 2.2
 #define ARROW_WIDE 1.4
 #define ARROW_GAP 0.6 /* from its tip to the line */
@@ -257,6 +256,17 @@ rw_plot_place (const RwPlot *plot, double x, double y)
   return (RwPoint){ across (plot, x), up (plot, y) };
 }
 
+/* Small lettering on a ground of paper, so that no line of the plot runs through it. */
+static void
+add_figure (RwPlot *plot, double x, double y, RwAlign align, const char *text)
+{
+  double wide = rw_lettering_width (text) * rw_letters_size (RW_LETTERS_SMALL);
+  double left = align == RW_ALIGN_START ? x : align == RW_ALIGN_MIDDLE ? x - wide / 2 : x - wide;
+
+  rw_sheet_box (plot->sheet, RW_PEN_NONE, RW_TINT_PAPER, left - 0.4, y - 0.4, left + wide + 0.4, y + CAPITAL + 0.4);
+  rw_sheet_text (plot->sheet, x, y, align, RW_LETTERS_SMALL, text);
+}
+
 /* The word stands over the place, towards the middle of the plot. */
 void
 rw_plot_point (RwPlot *plot, double x, double y, const char *word)
@@ -266,23 +276,28 @@ rw_plot_point (RwPlot *plot, double x, double y, const char *word)
   gboolean over = at.y + 2 * POINT + CAPITAL < plot->frame.y1;
 
   rw_sheet_circle (plot->sheet, RW_PEN_OUTLINE, RW_TINT_METAL, at.x, at.y, POINT);
-  rw_sheet_text (plot->sheet, at.x + (right ? 1.5 : -1.5) * POINT,
-                 over ? at.y + 1.5 * POINT : at.y - 1.5 * POINT - CAPITAL, right ? RW_ALIGN_START : RW_ALIGN_END,
-                 RW_LETTERS_SMALL, word);
+  add_figure (plot, at.x + (right ? 1.5 : -1.5) * POINT, over ? at.y + 1.5 * POINT : at.y - 1.5 * POINT - CAPITAL,
+              right ? RW_ALIGN_START : RW_ALIGN_END, word);
 }
 
+/* Figures stand in a row on top; one that would touch the one before stands a row lower. */
 void
 rw_plot_load (RwPlot *plot, double x, double y, const char *figure)
 {
   RwPoint at = rw_plot_place (plot, x, y), head[4];
+  double half = rw_lettering_width (figure) * rw_letters_size (RW_LETTERS_SMALL) / 2;
+  gboolean lower = plot->loads % 2 == 1 && at.x - half < plot->load_end;
+  double top = plot->frame.y1 - CAPITAL - (lower ? CAPITAL + 1 : 0);
 
   at.y += ARROW_GAP;
-  rw_sheet_line (plot->sheet, RW_PEN_EDGE, at.x, at.y, at.x, at.y + ARROW);
+  rw_sheet_line (plot->sheet, RW_PEN_EDGE, at.x, at.y, at.x, fmax (at.y + ARROW_LONG, top - 0.8));
   head[0] = head[3] = at;
   head[1] = (RwPoint){ at.x - ARROW_WIDE / 2, at.y + ARROW_LONG };
   head[2] = (RwPoint){ at.x + ARROW_WIDE / 2, at.y + ARROW_LONG };
   rw_sheet_polygon (plot->sheet, RW_PEN_EDGE, RW_TINT_METAL, head, 4);
-  rw_sheet_text (plot->sheet, at.x, at.y + ARROW + 0.8, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, figure);
+  add_figure (plot, at.x, top, RW_ALIGN_MIDDLE, figure);
+  plot->loads++;
+  plot->load_end = at.x + half + 1;
 }
 
 /* ---- bars and limits ---- */
@@ -299,8 +314,7 @@ rw_plot_bar (RwPlot *plot, RwBox span, const char *text)
   x1 -= over;
   rw_sheet_box (plot->sheet, RW_PEN_EDGE, RW_TINT_METAL, x0, y0, x1, y1);
   if (text != NULL)
-    rw_sheet_text (plot->sheet, (x0 + x1) / 2, above ? y1 + 1 : y0 - CAPITAL - 1, RW_ALIGN_MIDDLE,
-                   RW_LETTERS_SMALL, text);
+    add_figure (plot, (x0 + x1) / 2, above ? y1 + 1 : y0 - CAPITAL - 1, RW_ALIGN_MIDDLE, text);
 }
 
 void
@@ -360,6 +374,8 @@ rw_plot_end (RwPlot *plot)
       const RwPlotLabel *label = &plot->labels[i];
       double x = plot->frame.x1 + LABEL_GAP;
 
+      if (label->text == NULL)
+        continue;
       rw_sheet_line (plot->sheet, RW_PEN_CONSTRUCTION, label->at.x + MARK, label->at.y, x + LABEL_GAP / 2, y[i]);
       rw_sheet_text (plot->sheet, x + LABEL_GAP, y[i] - CAPITAL / 2, RW_ALIGN_START, RW_LETTERS_SMALL, label->text);
     }

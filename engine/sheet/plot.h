@@ -23,6 +23,8 @@ typedef struct
   RwBox       range; /* of the data */
   int         lines;
   RwPlotLabel labels[RW_PLOT_LINES_MAX]; /* of the lines so far */
+  int         loads;
+  double      load_end; /* right end of the last one's figure, mm of the sheet */
 } RwPlot;
 
 /* What a plot starts from.  Texts must outlive it. */
@@ -43,13 +45,13 @@ double rw_plot_tick (double span, double pieces);
 /* Frame, ticks and their figures, title. */
 RwPlot rw_plot_begin (RwSheet *sheet, const RwPlotJob *job);
 
-/* A line through data points, left to right; where y is NaN it is interrupted.  label stands at its end. */
+/* A line through data points, left to right; where y is NaN it is interrupted.  label (NULL: none) stands at its end. */
 void rw_plot_line (RwPlot *plot, const RwPoint *points, int count, const char *label);
 
 /* A place on a line, in the data's units, called by a word beside it. */
 void rw_plot_point (RwPlot *plot, double x, double y, const char *word);
 
-/* An arrow down that ends at a place, with a figure at its start. */
+/* An arrow down that ends at a place, with a figure at its start.  From left to right. */
 void rw_plot_load (RwPlot *plot, double x, double y, const char *figure);
 
 /* Where a place in the data's units stands on the sheet. */

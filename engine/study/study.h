@@ -87,3 +87,12 @@ typedef struct
 /* rw_study_draw: a new sheet, width by height mm from the origin, to be laid out at a scale of 1.  spots (of
  * RwStudySpot, may be NULL) gets the places of all numbers, column by column. */
 RwSheet *rw_study_draw (const RwStudy *study, double width, double height, RwStyle style, GArray *spots);
+
+/* rw_study_nearest: the spot that is meant by pointing at a place: of the plot that is nearest, the row that is
+ * nearest across, and of that the number that is nearest up; -1 where there is none. */
+int rw_study_nearest (const GArray *spots, RwPoint at);
+
+/* rw_study_step: the spot that the arrow keys lead to from one (-1: the first): so many rows to the right in the same
+ * column, or, where dx is 0, to the nearest row of the next column down (1) or up (-1) in the table.  Holds at the
+ * ends. */
+int rw_study_step (const GArray *spots, int from, int dx, int dy);

@@ -132,7 +132,7 @@ rw_study_head (RwStudyDraft *draft)
   RwStudy *study = draft->study;
 
   study->same_range = TRUE;
-  study->panels[0] = g_strdup (draft->translate (N_("Head across the rim, through the feet")));
+  study->panels[0] = g_strdup (draft->translate (N_("Load of the feet, N; head across the rim")));
   study->panels[1] = g_strdup (draft->translate (N_("Head along the axis")));
   rw_study_places (draft, draft->translate (N_("From the middle")), "mm", at,
                    feet.radius > 0 ? choose_places (&feet, at) : 0);

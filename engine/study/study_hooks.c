@@ -86,7 +86,7 @@ rw_study_hooks (RwStudyDraft *draft)
   if (isfinite (tension))
     at[count++] = tension;
   draft->study->panels[0] = g_strdup (draft->translate (N_("Pull of a hook, N")));
-  draft->study->panels[1] = g_strdup (draft->translate (N_("Torque on its nut, N m")));
+  draft->study->panels[1] = g_strdup (draft->translate (N_("Torque on its nut, N·m")));
   rw_study_places (draft, draft->translate (N_("Head tension")), "N/m", at, rw_study_sort_places (at, count));
   add_pulls (draft, thread, rw_study_row_of (draft, tension));
   add_torques (draft, thread, rw_study_row_of (draft, tension));

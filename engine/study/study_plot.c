@@ -8,7 +8,7 @@
 
 #define BETWEEN 4.0
 #define BAR_WIDTH 0.5   /* of the distance of two bars */
-#define ABOVE_LOADS 0.3 /* of the range: room for the arrows */
+#define ABOVE_LOADS 0.35 /* of the range: room for the figures of loads */
 
 typedef struct
 {
@@ -102,16 +102,28 @@ range_of (const Panel *panel)
   return range;
 }
 
+/* A line that is alone needs no name. */
+static gboolean
+has_lines (const Panel *panel)
+{
+  int lines = 0;
+
+  for (guint i = 0; i < panel->study->columns->len; i++)
+    if (column_of (panel, i) != NULL && column_of (panel, i)->role == RW_COLUMN_LINE)
+      lines++;
+  return lines > 1;
+}
+
 static double
 room_for_labels (const Panel *panel)
 {
   double widest = 0;
 
-  for (guint i = 0; i < panel->study->columns->len; i++)
+  for (guint i = 0; i < panel->study->columns->len && has_lines (panel); i++)
     {
       const RwStudyColumn *column = column_of (panel, i);
 
-      if (column != NULL && column->role == RW_COLUMN_LINE && column->label != NULL)
+      if (column != NULL && column->role == RW_COLUMN_LINE)
         widest = fmax (widest, rw_lettering_width (column->label));
     }
   return widest * rw_letters_size (RW_LETTERS_SMALL) + (widest > 0 ? 5 : 3);
@@ -127,7 +139,7 @@ add_line (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
 
   for (guint row = 0; row < count; row++)
     points[row] = (RwPoint){ row_at (panel, row), shown (panel, column->unit, column->values[row]) };
-  rw_plot_line (plot, points, (int) count, column->label);
+  rw_plot_line (plot, points, (int) count, has_lines (panel) ? column->label : NULL);
 }
 
 static void
@@ -164,13 +176,11 @@ add_loads (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
     {
       double y = height_of (panel, column, row);
       g_autofree char *figure = NULL;
-      g_autofree char *text = NULL;
 
       if (!isfinite (y))
         continue;
       figure = rw_quantity_show (column->values[row], column->unit, panel->style.units, panel->style.decimal);
-      text = g_strdup_printf ("%s\302\240%s", figure, rw_quantity_unit (column->unit, panel->style.units));
-      rw_plot_load (plot, row_at (panel, row), y, text);
+      rw_plot_load (plot, row_at (panel, row), y, figure);
     }
 }
 

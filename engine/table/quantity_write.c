@@ -115,7 +115,7 @@ rw_quantity_unit (const char *unit, RwUnits units)
   {
     const char *unit, *sign;
   } signs[] = {
-    { "deg", "°" }, { "degC", "°C" }, { "kg/m3", "kg/m³" }, { "N/mm2", "N/mm²" }, { "N mm", "N·mm" },
+    { "deg", "°" }, { "degC", "°C" }, { "kg/m3", "kg/m³" }, { "N/mm2", "N/mm²" }, { "N mm", "N·mm" }, { "N m", "N·m" },
   };
 
   if (units != RW_UNITS_MM && strcmp (unit, "mm") == 0)
