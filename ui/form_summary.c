@@ -193,21 +193,37 @@ shop (const Build *build)
   return g_strdup_printf (_("Kerf %s"), kerf);
 }
 
-/* Limits that the maker has moved. */
+/* How many numbers of a group the maker has moved; as_given where there are none. */
 static char *
-limits (const Build *build)
+moved (const Build *build, RwParamId first, const char *as_given)
 {
-  int moved = 0;
+  int count = 0;
 
-  for (int id = RW_P_limits_rim_wall; id < RW_PARAM_COUNT; id++)
+  for (int id = first; id < RW_PARAM_COUNT && rw_param ((RwParamId) id)->group == rw_param (first)->group; id++)
     {
       double given = g_ascii_strtod (rw_param ((RwParamId) id)->initial, NULL);
 
-      moved += rw_design_get (build->design, (RwParamId) id) != given ? 1 : 0;
+      count += rw_design_get (build->design, (RwParamId) id) != given ? 1 : 0;
     }
-  if (moved == 0)
-    return g_strdup (_("where checks speak, as given"));
-  return g_strdup_printf (ngettext ("%d moved", "%d moved", moved), moved);
+  return count == 0 ? g_strdup (as_given) : g_strdup_printf (ngettext ("%d moved", "%d moved", count), count);
+}
+
+static char *
+close_enough (const Build *build)
+{
+  return moved (build, RW_P_tolerance_action, _("what results may be off by, as given"));
+}
+
+static char *
+care (const Build *build)
+{
+  return moved (build, RW_P_scatter_mitre, _("what each operation holds, as given"));
+}
+
+static char *
+limits (const Build *build)
+{
+  return moved (build, RW_P_limits_rim_wall, _("where checks speak, as given"));
 }
 
 static const struct
@@ -228,6 +244,8 @@ static const struct
   { RW_P_bridge_height, bridge },
   { RW_P_setup_action, set_up },
   { RW_P_shop_kerf, shop },
+  { RW_P_tolerance_action, close_enough },
+  { RW_P_scatter_mitre, care },
   { RW_P_limits_rim_wall, limits },
 };
 

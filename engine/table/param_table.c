@@ -71,7 +71,8 @@ rw_param_is_number (const RwParam *param)
 gboolean
 rw_param_is_limit (const RwParam *param)
 {
-  return g_str_has_prefix (param->id, "limits.");
+  return g_str_has_prefix (param->id, "limits.") || g_str_has_prefix (param->id, "tolerance.")
+         || g_str_has_prefix (param->id, "scatter.");
 }
 
 const char *

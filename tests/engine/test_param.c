@@ -48,7 +48,7 @@ test_groups (void)
   g_assert_cmpstr (rw_param (RW_P_shop_shellac_cut)->group, ==, "Shop");
   /* The limits of the checks are the last thing that a form shows. */
   for (int i = 0; i < RW_PARAM_COUNT; i++)
-    g_assert_true (rw_param_is_limit (rw_param ((RwParamId) i)) == (i >= RW_P_limits_rim_wall));
+    g_assert_true (rw_param_is_limit (rw_param ((RwParamId) i)) == (i >= RW_P_tolerance_action));
 }
 
 static void
