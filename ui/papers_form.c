@@ -4,7 +4,8 @@
 
 #include "access.h"
 #include "number_entry.h"
-#include "papers_memory.h"
+#include "papers_choice.h"
+#include "papers_rows.h"
 
 struct _RwPapersForm
 {
@@ -14,6 +15,7 @@ struct _RwPapersForm
   GtkWidget    **sheets; /* check buttons, by kind */
   const char   **only;   /* ids of those checked, NULL-ended */
 
+  GtkWidget *choice;
   GtkWidget *paper;
   GtkWidget *margin, *overlap;
   GtkWidget *printer;
@@ -42,46 +44,12 @@ remember_and_tell (RwPapersForm *self)
 /* ---- parts ---- */
 
 static GtkWidget *
-heading (const char *text)
-{
-  GtkWidget *label = gtk_label_new (text);
-
-  gtk_widget_add_css_class (label, "heading");
-  gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_widget_set_hexpand (label, TRUE);
-  return label;
-}
-
-static GtkWidget *
-new_grid (RwPapersForm *self)
-{
-  GtkWidget *grid = gtk_grid_new ();
-
-  gtk_grid_set_row_spacing (GTK_GRID (grid), 6);
-  gtk_grid_set_column_spacing (GTK_GRID (grid), 12);
-  gtk_box_append (GTK_BOX (self), grid);
-  return grid;
-}
-
-static void
-add_row (GtkWidget *grid, int row, const char *name, GtkWidget *control)
-{
-  GtkWidget *label = gtk_label_new (name);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_widget_set_hexpand (label, TRUE);
-  rw_access_name (control, name);
-  gtk_grid_attach (GTK_GRID (grid), label, 0, row, 1, 1);
-  gtk_grid_attach (GTK_GRID (grid), control, 1, row, 1, 1);
-}
-
-static GtkWidget *
 add_number (GtkWidget *grid, int row, const char *name, double least, double most)
 {
   const RwRange range = { least, most, "mm" };
   GtkWidget *entry = rw_number_entry_new (&range, name);
 
-  add_row (grid, row, name, entry);
+  rw_papers_row (grid, row, name, entry);
   return entry;
 }
 
@@ -126,7 +94,7 @@ build_sheets (RwPapersForm *self)
   GtkWidget *top = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
   GtkWidget *list = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
 
-  gtk_box_append (GTK_BOX (top), heading (_("Sheets")));
+  gtk_box_append (GTK_BOX (top), rw_papers_heading (_("Sheets")));
   gtk_box_append (GTK_BOX (top), small_button (self, _("All"), _("Choose all sheets"), G_CALLBACK (on_all)));
   gtk_box_append (GTK_BOX (top), small_button (self, _("None"), _("Choose no sheet"), G_CALLBACK (on_none)));
   gtk_box_append (GTK_BOX (self), top);
@@ -191,11 +159,11 @@ build_paper (RwPapersForm *self)
 
   for (int i = 0; i < rw_papers_count; i++)
     gtk_string_list_append (names, rw_papers[i].label);
-  gtk_box_append (GTK_BOX (self), heading (_("Paper")));
-  grid = new_grid (self);
+  gtk_box_append (GTK_BOX (self), rw_papers_heading (_("Paper")));
+  grid = rw_papers_grid (GTK_BOX (self));
   self->paper = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
   gtk_drop_down_set_selected (GTK_DROP_DOWN (self->paper), (guint) (self->memory.paper - rw_papers));
-  add_row (grid, 0, _("Size"), self->paper);
+  rw_papers_row (grid, 0, _("Size"), self->paper);
   self->margin = add_number (grid, 1, _("Margin"), RW_PAPER_MARGIN_MIN, RW_PAPER_MARGIN_MAX);
   self->overlap = add_number (grid, 2, _("Overlap"), RW_PAPER_OVERLAP_MIN, RW_PAPER_OVERLAP_MAX);
   rw_number_entry_set_value (RW_NUMBER_ENTRY (self->margin), self->memory.margin_mm);
@@ -255,26 +223,21 @@ printer_entry (RwPapersForm *self)
 static void
 build_printer (RwPapersForm *self)
 {
-  GtkWidget *note = gtk_label_new (_("Print a page, measure its two bars of 100 mm, and enter what they "
-                                     "measure: pages are then drawn so much larger or smaller."));
   GtkWidget *grid;
 
-  gtk_box_append (GTK_BOX (self), heading (_("Printer")));
-  grid = new_grid (self);
+  gtk_box_append (GTK_BOX (self), rw_papers_heading (_("Printer")));
+  grid = rw_papers_grid (GTK_BOX (self));
   self->printer = printer_entry (self);
-  add_row (grid, 0, _("Name"), self->printer);
+  rw_papers_row (grid, 0, _("Name"), self->printer);
   self->bar_short = add_number (grid, 1, _("Bar along the short edge"), RW_BAR_MIN, RW_BAR_MAX);
   self->bar_long = add_number (grid, 2, _("Bar along the long edge"), RW_BAR_MIN, RW_BAR_MAX);
   show_bars (self);
   g_signal_connect_swapped (self->bar_short, "entered", G_CALLBACK (on_bars), self);
   g_signal_connect_swapped (self->bar_long, "entered", G_CALLBACK (on_bars), self);
 
-  gtk_label_set_wrap (GTK_LABEL (note), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (note), 0);
-  gtk_label_set_max_width_chars (GTK_LABEL (note), 30);
-  gtk_widget_add_css_class (note, "small");
-  gtk_widget_add_css_class (note, "dim-label");
-  gtk_box_append (GTK_BOX (self), note);
+  gtk_box_append (GTK_BOX (self), rw_papers_note (_("Print a page, measure its two bars of 100 mm, and enter what "
+                                                    "they measure: pages are then drawn so much larger or "
+                                                    "smaller.")));
 }
 
 /* ---- from outside ---- */
@@ -297,12 +260,19 @@ rw_papers_form_fill (RwPapersForm *self, RwPapersOptions *options)
     if (gtk_check_button_get_active (GTK_CHECK_BUTTON (self->sheets[i])))
       self->only[count++] = rw_paper_kinds[i].id;
   self->only[count] = NULL;
+  rw_papers_choice_fill (RW_PAPERS_CHOICE (self->choice), options);
   options->only = self->only;
   options->paper = self->memory.paper;
   options->margin_mm = self->memory.margin_mm;
   options->overlap_mm = self->memory.overlap_mm;
   options->bar_short_mm = rw_number_entry_value (RW_NUMBER_ENTRY (self->bar_short));
   options->bar_long_mm = rw_number_entry_value (RW_NUMBER_ENTRY (self->bar_long));
+}
+
+void
+rw_papers_form_set_project (RwPapersForm *self, const char *name)
+{
+  rw_papers_choice_set_project (RW_PAPERS_CHOICE (self->choice), name);
 }
 
 gboolean
@@ -354,6 +324,9 @@ rw_papers_form_init (RwPapersForm *self)
   gtk_widget_add_css_class (GTK_WIDGET (self), "papers-form");
   rw_papers_memory_load (&self->memory);
   build_sheets (self);
+  self->choice = rw_papers_choice_new (&self->memory);
+  g_signal_connect_swapped (self->choice, "chosen", G_CALLBACK (tell), self);
+  gtk_box_append (GTK_BOX (self), self->choice);
   build_paper (self);
   build_printer (self);
 }

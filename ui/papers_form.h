@@ -1,8 +1,8 @@
-/* What can be chosen of papers: the sheets, the paper, and what the printer makes of its measures.  Paper and
- * printer are remembered from one time to the next.
+/* What can be chosen of papers: the sheets, their look and formats, the paper, and what the printer makes of its
+ * measures.  All but sheets, hand and date is remembered from one time to the next.
  *
  * Signals
- *   chosen   ()   sheets, paper, margins or bars are others
+ *   chosen   ()   the pages are others now
  */
 #pragma once
 
@@ -18,7 +18,11 @@ GtkWidget *rw_papers_form_new (void);
 /* How lengths are shown and read. */
 void rw_papers_form_set_style (RwPapersForm *self, RwStyle style);
 
-/* Fills in all that is chosen here; only stays the form's and is good until it is asked again. */
+/* The project whose revision is shown, by its name. */
+void rw_papers_form_set_project (RwPapersForm *self, const char *name);
+
+/* Fills in all that is chosen here, over options whose style is the window's; only and texts stay the form's and
+ * are good until it is asked again. */
 void rw_papers_form_fill (RwPapersForm *self, RwPapersOptions *options);
 
 /* Whether no sheet is chosen at all. */

@@ -2,6 +2,7 @@
 
 #define CHOICE "papers"
 #define PRINT "print"
+#define REVISIONS "revisions"
 
 static char *
 file_path (void)
@@ -39,6 +40,15 @@ number (GKeyFile *file, const char *group, const char *key, double least, double
   return error == NULL && value >= least && value <= most ? value : fallback;
 }
 
+static gboolean
+flag (GKeyFile *file, const char *key, gboolean fallback)
+{
+  g_autoptr (GError) error = NULL;
+  gboolean value = g_key_file_get_boolean (file, CHOICE, key, &error);
+
+  return error == NULL ? value : fallback;
+}
+
 /* ---- the choice ---- */
 
 /* Paper as it is sold where the maker lives. */
@@ -66,6 +76,12 @@ rw_papers_memory_load (RwPapersMemory *memory)
   memory->printer = g_key_file_get_string (file, CHOICE, "printer", NULL);
   if (memory->printer == NULL)
     memory->printer = g_strdup ("");
+  memory->units = (int) number (file, CHOICE, "units", RW_UNITS_MM, RW_UNITS_FRACTION_16,
+                                RW_PAPERS_UNITS_OF_WINDOW);
+  memory->pdf = flag (file, "pdf", TRUE);
+  memory->svg = flag (file, "svg", FALSE);
+  memory->png = flag (file, "png", FALSE);
+  memory->dpi = (int) number (file, CHOICE, "dpi", RW_PAPERS_DPI_MIN, RW_PAPERS_DPI_MAX, RW_PAPERS_DPI);
 }
 
 void
@@ -77,6 +93,11 @@ rw_papers_memory_save (const RwPapersMemory *memory)
   g_key_file_set_double (file, CHOICE, "margin", memory->margin_mm);
   g_key_file_set_double (file, CHOICE, "overlap", memory->overlap_mm);
   g_key_file_set_string (file, CHOICE, "printer", memory->printer);
+  g_key_file_set_integer (file, CHOICE, "units", memory->units);
+  g_key_file_set_boolean (file, CHOICE, "pdf", memory->pdf);
+  g_key_file_set_boolean (file, CHOICE, "svg", memory->svg);
+  g_key_file_set_boolean (file, CHOICE, "png", memory->png);
+  g_key_file_set_integer (file, CHOICE, "dpi", memory->dpi);
   write_file (file);
 }
 
@@ -84,6 +105,37 @@ void
 rw_papers_memory_clear (RwPapersMemory *memory)
 {
   g_clear_pointer (&memory->printer, g_free);
+}
+
+/* ---- revisions ---- */
+
+/* Names can hold what keys can't. */
+static char *
+revision_key (const char *project)
+{
+  g_autofree char *name = g_uri_escape_string (project, NULL, FALSE);
+
+  return g_strconcat ("of-", name, NULL);
+}
+
+char *
+rw_papers_revision_load (const char *project)
+{
+  g_autoptr (GKeyFile) file = read_file ();
+  g_autofree char *key = revision_key (project);
+  char *revision = g_key_file_get_string (file, REVISIONS, key, NULL);
+
+  return revision != NULL ? revision : g_strdup ("");
+}
+
+void
+rw_papers_revision_save (const char *project, const char *revision)
+{
+  g_autoptr (GKeyFile) file = read_file ();
+  g_autofree char *key = revision_key (project);
+
+  g_key_file_set_string (file, REVISIONS, key, revision);
+  write_file (file);
 }
 
 /* ---- bars ---- */

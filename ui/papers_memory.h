@@ -8,16 +8,25 @@
 
 #include "io/paper_set.h"
 
+#define RW_PAPERS_UNITS_OF_WINDOW -1
+
 typedef struct
 {
   const RwPaper *paper;
   double         margin_mm, overlap_mm;
   char          *printer; /* whose bars are shown; "": any printer without its own */
+  int            units;   /* an RwUnits, or RW_PAPERS_UNITS_OF_WINDOW */
+  gboolean       pdf, svg, png;
+  int            dpi;
 } RwPapersMemory;
 
 void rw_papers_memory_load  (RwPapersMemory *memory);
 void rw_papers_memory_save  (const RwPapersMemory *memory);
 void rw_papers_memory_clear (RwPapersMemory *memory);
+
+/* The revision that the papers of a project last had, by the project's name; new, "" for none. */
+char *rw_papers_revision_load (const char *project);
+void  rw_papers_revision_save (const char *project, const char *revision);
 
 /* What the bars measured, mm. */
 typedef struct

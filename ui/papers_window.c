@@ -2,11 +2,11 @@
 
 #include <glib/gi18n.h>
 
-#include "io/papers.h"
 #include "access.h"
 #include "dialogs.h"
 #include "page_view.h"
 #include "papers_form.h"
+#include "papers_saver.h"
 #include "print.h"
 
 /* The pages are made anew this long after the last change, so that a drag in the drawing stays quick. */
@@ -21,31 +21,27 @@ struct _RwPapersWindow
   int         page;
   guint       pause;
 
+  RwPapersJob *look; /* making the pages to look at; NULL: none */
+
   GtkWidget *form;
   GtkWidget *view;
-  GtkWidget *where; /* "page 2 of 31" */
-  GtkWidget *said;  /* what came of saving or printing, or why there are no pages */
+  GtkWidget *where;    /* "page 2 of 31" */
+  GtkWidget *near;     /* "64 %" */
+  GtkWidget *saver;    /* says what came of saving or printing, or why there are no pages */
 };
 
 G_DEFINE_FINAL_TYPE (RwPapersWindow, rw_papers_window, GTK_TYPE_WINDOW)
 
 /* ---- pages ---- */
 
-static RwPaperSet *
-make_set (RwPapersWindow *self, const char *date, GError **error)
+/* All that is chosen; texts are good until it is asked again. */
+static RwPapersOptions
+options_of (RwPapersWindow *self)
 {
-  RwPapersOptions options = { .style = rw_document_style (self->document), .date = date };
+  RwPapersOptions options = { .style = rw_document_style (self->document) };
 
   rw_papers_form_fill (RW_PAPERS_FORM (self->form), &options);
-  return rw_paper_set_new (rw_document_project (self->document), &options, error);
-}
-
-static char *
-today (void)
-{
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-
-  return g_date_time_format (now, "%Y-%m-%d");
+  return options;
 }
 
 static int
@@ -57,7 +53,7 @@ page_count (RwPapersWindow *self)
 static void
 say (RwPapersWindow *self, const char *text)
 {
-  gtk_label_set_text (GTK_LABEL (self->said), text);
+  rw_papers_saver_say (RW_PAPERS_SAVER (self->saver), text);
 }
 
 /* error is NULL where there are pages. */
@@ -81,8 +77,11 @@ enable_actions (RwPapersWindow *self)
   gtk_widget_action_set_enabled (widget, "pages.previous", self->page > 0);
   gtk_widget_action_set_enabled (widget, "pages.next", self->page + 1 < page_count (self));
   gtk_widget_action_set_enabled (widget, "pages.last", self->page + 1 < page_count (self));
-  gtk_widget_action_set_enabled (widget, "pages.save", page_count (self) > 0);
+  gtk_widget_action_set_enabled (widget, "pages.save", page_count (self) > 0 && !rw_papers_saver_is_busy (RW_PAPERS_SAVER (self->saver)));
   gtk_widget_action_set_enabled (widget, "pages.print", page_count (self) > 0);
+  gtk_widget_action_set_enabled (widget, "pages.nearer", page_count (self) > 0);
+  gtk_widget_action_set_enabled (widget, "pages.farther", page_count (self) > 0);
+  gtk_widget_action_set_enabled (widget, "pages.whole", page_count (self) > 0);
 }
 
 static void
@@ -104,20 +103,56 @@ show_page (RwPapersWindow *self, int page)
   enable_actions (self);
 }
 
+static void
+on_zoomed (RwPapersWindow *self)
+{
+  double scale = rw_page_view_scale (RW_PAGE_VIEW (self->view));
+  g_autofree char *words = g_strdup_printf (_("%.0f %%"), 100 * scale);
+
+  gtk_label_set_text (GTK_LABEL (self->near), scale > 0 ? words : "");
+}
+
+/* Takes the pages over, or says why there are none. */
+static void
+on_looked (RwPapersJob *job, RwPapersOutcome *outcome, gpointer data)
+{
+  RwPapersWindow *self = data;
+
+  if (job == self->look)
+    {
+      self->look = NULL;
+      rw_page_view_show (RW_PAGE_VIEW (self->view), NULL, NULL);
+      g_clear_pointer (&self->set, rw_paper_set_free);
+      self->set = g_steal_pointer (&outcome->set);
+      say_why_none (self, outcome->error);
+      rw_papers_form_compare (RW_PAPERS_FORM (self->form), self->set);
+      show_page (self, self->page);
+      on_zoomed (self);
+    }
+  rw_papers_job_unref (job);
+}
+
+/* Leaves the work to itself: it stops, and what it has made is thrown away. */
+static void
+leave_look (RwPapersWindow *self)
+{
+  if (self->look != NULL)
+    rw_papers_job_stop (self->look);
+  self->look = NULL;
+}
+
 static gboolean
 make_pages (gpointer user_data)
 {
   RwPapersWindow *self = user_data;
-  g_autofree char *date = today ();
-  g_autoptr (GError) error = NULL;
+  RwPapersOptions options;
 
   self->pause = 0;
-  rw_page_view_show (RW_PAGE_VIEW (self->view), NULL, NULL);
-  g_clear_pointer (&self->set, rw_paper_set_free);
-  self->set = make_set (self, date, &error);
-  say_why_none (self, error);
-  rw_papers_form_compare (RW_PAPERS_FORM (self->form), self->set);
-  show_page (self, self->page);
+  leave_look (self);
+  rw_papers_form_set_project (RW_PAPERS_FORM (self->form), rw_document_project (self->document)->name);
+  options = options_of (self);
+  self->look = rw_papers_job_start (rw_document_project (self->document), &options, RW_PAPERS_LOOK, NULL,
+                                    on_looked, G_OBJECT (self));
   return G_SOURCE_REMOVE;
 }
 
@@ -126,16 +161,6 @@ make_pages_soon (RwPapersWindow *self)
 {
   g_clear_handle_id (&self->pause, g_source_remove);
   self->pause = g_timeout_add (PAUSE_MS, make_pages, self);
-}
-
-/* At once, where what is shown is about to leave. */
-static void
-make_pages_now (RwPapersWindow *self)
-{
-  if (self->pause == 0)
-    return;
-  g_source_remove (self->pause);
-  make_pages (self);
 }
 
 static void
@@ -163,52 +188,76 @@ turn (GtkWidget *widget, const char *action, GVariant *parameter)
     show_page (self, page_count (self) - 1);
 }
 
-/* ---- saving and printing ---- */
+static void
+zoom (GtkWidget *widget, const char *action, GVariant *parameter)
+{
+  RwPapersWindow *self = RW_PAPERS_WINDOW (widget);
+  int steps = g_str_equal (action, "pages.nearer") ? 1 : g_str_equal (action, "pages.farther") ? -1 : 0;
+
+  rw_page_view_zoom (RW_PAGE_VIEW (self->view), steps);
+}
+
+/* ---- saving ---- */
 
 /* What is being typed counts. */
 static void
 settle (RwPapersWindow *self)
 {
   gtk_window_set_focus (GTK_WINDOW (self), self->view);
-  make_pages_now (self);
+}
+
+static void
+start_saving (RwPapersWindow *self, RwPapersTask task, const char *path)
+{
+  RwPapersOptions options = options_of (self);
+
+  rw_papers_saver_start (RW_PAPERS_SAVER (self->saver), rw_document_project (self->document), &options, task, path);
 }
 
 static void
 on_save_path (const char *path, gpointer user_data)
 {
-  RwPapersWindow *self = user_data;
-  g_autofree char *date = today (), *said = NULL;
-  g_autoptr (GError) error = NULL;
-  RwPapersOptions options = { .style = rw_document_style (self->document), .date = date };
-  int pages;
+  if (path != NULL)
+    start_saving (user_data, RW_PAPERS_FILE, path);
+}
 
-  if (path == NULL)
-    return;
-  make_pages_now (self);
-  if (self->set == NULL)
-    return;
-  rw_papers_form_fill (RW_PAPERS_FORM (self->form), &options);
-  if (!rw_papers_write_pdf (rw_document_project (self->document), &options, path, &pages, &error))
-    {
-      rw_dialog_error (GTK_WINDOW (self), _("The papers can’t be saved"), error->message);
-      return;
-    }
-  said = g_strdup_printf (ngettext ("%d page saved as %s", "%d pages saved as %s", page_count (self)),
-                          page_count (self), path);
-  say (self, said);
+/* The title as the name of a file. */
+static char *
+file_title (RwPapersWindow *self)
+{
+  return g_strdelimit (rw_document_title (self->document), "/", '-');
+}
+
+/* The many files have a folder of their own in the one that was chosen. */
+static void
+on_save_folder (const char *path, gpointer user_data)
+{
+  RwPapersWindow *self = user_data;
+  g_autofree char *title = file_title (self), *name = g_strdup_printf (_("%s papers"), title);
+  g_autofree char *folder = path != NULL ? g_build_filename (path, name, NULL) : NULL;
+
+  if (folder != NULL)
+    start_saving (self, RW_PAPERS_FOLDER, folder);
 }
 
 static void
 save (GtkWidget *widget, const char *action, GVariant *parameter)
 {
   RwPapersWindow *self = RW_PAPERS_WINDOW (widget);
-  g_autofree char *title = rw_document_title (self->document);
-  g_autofree char *name = g_strconcat (g_strdelimit (title, "/", '-'), ".pdf", NULL);
+  g_autofree char *title = file_title (self), *name = g_strconcat (title, ".pdf", NULL);
+  RwPapersOptions options;
 
   settle (self);
-  if (self->set != NULL)
+  options = options_of (self);
+  if (options.svg || options.png)
+    rw_dialog_folder (GTK_WINDOW (self), _("Save the papers in a folder"), on_save_folder, self);
+  else if (options.pdf)
     rw_dialog_save_pdf (GTK_WINDOW (self), name, on_save_path, self);
+  else
+    say (self, _("No kind of file is chosen"));
 }
+
+/* ---- printing ---- */
 
 /* The printer chosen is the one whose bars will be measured. */
 static void
@@ -231,14 +280,16 @@ static void
 print (GtkWidget *widget, const char *action, GVariant *parameter)
 {
   RwPapersWindow *self = RW_PAPERS_WINDOW (widget);
-  g_autofree char *date = today (), *title = rw_document_title (self->document);
+  g_autofree char *title = rw_document_title (self->document);
   RwPrintJob job = { .name = title };
+  RwPapersOptions options;
   RwPaperSet *set;
 
   settle (self);
   job.printer = rw_papers_form_printer (RW_PAPERS_FORM (self->form));
   job.page = self->page;
-  set = make_set (self, date, NULL);
+  options = options_of (self);
+  set = rw_paper_set_new (rw_document_project (self->document), &options, NULL);
   if (set != NULL)
     rw_print_run (GTK_WINDOW (self), set, &job, on_printed, G_OBJECT (self));
 }
@@ -255,7 +306,7 @@ action_button (const char *text, const char *action)
 }
 
 static GtkWidget *
-turn_button (const char *icon, const char *name, const char *action)
+foot_button (const char *icon, const char *name, const char *action)
 {
   GtkWidget *button = gtk_button_new_from_icon_name (icon);
 
@@ -273,26 +324,30 @@ build_header (RwPapersWindow *self)
 
   gtk_widget_add_css_class (print_button, "suggested-action");
   gtk_header_bar_pack_end (GTK_HEADER_BAR (header), print_button);
-  gtk_header_bar_pack_end (GTK_HEADER_BAR (header), action_button (_("Save as PDF…"), "pages.save"));
+  gtk_header_bar_pack_end (GTK_HEADER_BAR (header), action_button (_("Save…"), "pages.save"));
   gtk_window_set_titlebar (GTK_WINDOW (self), header);
 }
 
-/* The line under the page: where we are, and what has been done. */
+/* The line under the page: where we are, how near, and what has been done. */
 static GtkWidget *
 build_foot (RwPapersWindow *self)
 {
   GtkWidget *foot = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
 
   self->where = gtk_label_new (NULL);
-  self->said = gtk_label_new (NULL);
-  gtk_label_set_ellipsize (GTK_LABEL (self->said), PANGO_ELLIPSIZE_MIDDLE);
-  gtk_label_set_xalign (GTK_LABEL (self->said), 1);
-  gtk_widget_set_hexpand (self->said, TRUE);
+  self->near = gtk_label_new (NULL);
+  gtk_label_set_width_chars (GTK_LABEL (self->near), 6);
+  self->saver = rw_papers_saver_new ();
+  g_signal_connect_swapped (self->saver, "busy", G_CALLBACK (enable_actions), self);
   gtk_widget_add_css_class (foot, "foot");
-  gtk_box_append (GTK_BOX (foot), turn_button ("go-previous-symbolic", _("Page before"), "pages.previous"));
-  gtk_box_append (GTK_BOX (foot), turn_button ("go-next-symbolic", _("Next page"), "pages.next"));
+  gtk_box_append (GTK_BOX (foot), foot_button ("go-previous-symbolic", _("Page before"), "pages.previous"));
+  gtk_box_append (GTK_BOX (foot), foot_button ("go-next-symbolic", _("Next page"), "pages.next"));
   gtk_box_append (GTK_BOX (foot), self->where);
-  gtk_box_append (GTK_BOX (foot), self->said);
+  gtk_box_append (GTK_BOX (foot), foot_button ("zoom-out-symbolic", _("Farther"), "pages.farther"));
+  gtk_box_append (GTK_BOX (foot), self->near);
+  gtk_box_append (GTK_BOX (foot), foot_button ("zoom-in-symbolic", _("Nearer"), "pages.nearer"));
+  gtk_box_append (GTK_BOX (foot), foot_button ("zoom-fit-best-symbolic", _("Whole page"), "pages.whole"));
+  gtk_box_append (GTK_BOX (foot), self->saver);
   return foot;
 }
 
@@ -311,6 +366,7 @@ build_content (RwPapersWindow *self)
 
   self->view = rw_page_view_new ();
   rw_access_name (self->view, _("Page"));
+  g_signal_connect_swapped (self->view, "zoomed", G_CALLBACK (on_zoomed), self);
   gtk_widget_set_vexpand (self->view, TRUE);
   gtk_widget_set_hexpand (self->view, TRUE);
   gtk_box_append (GTK_BOX (pages), self->view);
@@ -327,6 +383,7 @@ rw_papers_window_dispose (GObject *object)
   RwPapersWindow *self = RW_PAPERS_WINDOW (object);
 
   g_clear_handle_id (&self->pause, g_source_remove);
+  leave_look (self);
   if (self->set != NULL)
     rw_page_view_show (RW_PAGE_VIEW (self->view), NULL, NULL);
   g_clear_pointer (&self->set, rw_paper_set_free);
@@ -348,6 +405,9 @@ rw_papers_window_class_init (RwPapersWindowClass *klass)
     { "pages.previous", turn, GDK_KEY_Page_Up, 0 },
     { "pages.next", turn, GDK_KEY_Page_Down, 0 },
     { "pages.last", turn, GDK_KEY_End, GDK_CONTROL_MASK },
+    { "pages.nearer", zoom, GDK_KEY_plus, GDK_CONTROL_MASK },
+    { "pages.farther", zoom, GDK_KEY_minus, GDK_CONTROL_MASK },
+    { "pages.whole", zoom, GDK_KEY_0, GDK_CONTROL_MASK },
     { "pages.save", save, GDK_KEY_s, GDK_CONTROL_MASK },
     { "pages.print", print, GDK_KEY_p, GDK_CONTROL_MASK },
   };
