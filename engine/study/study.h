@@ -33,12 +33,14 @@ typedef enum
   RW_COLUMN_LIMIT, /* of the bar in the same row */
 } RwColumnRole;
 
+#define RW_TABLE_ONLY (-1)
+
 typedef struct
 {
   char        *title; /* for the table, without the unit */
   char        *label; /* for the plot */
   const char  *unit;  /* as the tables of parameters name it */
-  int          panel; /* plot that shows it, 0 or 1 */
+  int          panel; /* plot that shows it, 0 or 1; RW_TABLE_ONLY */
   RwColumnRole role;
   double      *values; /* one a row, NaN where there is none */
 } RwStudyColumn;

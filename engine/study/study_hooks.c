@@ -39,18 +39,22 @@ pull_per_tension (const RwResult *result)
   return result->value[RW_HEAD_LOAD_PER_HOOK] / result->value[RW_HEAD_TENSION];
 }
 
+/* The strength of the thread stands in the plot only where it would not press the rest flat. */
 static void
 add_pulls (RwStudyDraft *draft, const RwThread *thread, guint now)
 {
-  const RwColumnKind kind = { "N", 0, RW_COLUMN_LINE };
-  double *pulls = line (draft, kind, N_("Pull of a hook"), N_("hook"));
-  double *yields = line (draft, kind, N_("Thread yields"), N_("yields"));
+  const GArray *rows = draft->study->rows;
+  double yield = YIELD_MPA * thread->stress_area_mm2;
+  double most = pull_per_tension (draft->result) * g_array_index (rows, RwStudyRow, rows->len - 1).at;
+  RwColumnKind limit = { "N", yield < 2 * most ? 0 : RW_TABLE_ONLY, RW_COLUMN_LINE };
+  double *pulls = line (draft, (RwColumnKind){ "N", 0, RW_COLUMN_LINE }, N_("Pull of a hook"), N_("hook"));
+  double *yields = line (draft, limit, N_("Thread yields"), N_("yields"));
   double *present = line (draft, (RwColumnKind){ "N", 0, RW_COLUMN_POINT }, N_("Pull now"), N_("now"));
 
-  for (guint row = 0; row < draft->study->rows->len; row++)
+  for (guint row = 0; row < rows->len; row++)
     {
-      pulls[row] = pull_per_tension (draft->result) * g_array_index (draft->study->rows, RwStudyRow, row).at;
-      yields[row] = YIELD_MPA * thread->stress_area_mm2;
+      pulls[row] = pull_per_tension (draft->result) * g_array_index (rows, RwStudyRow, row).at;
+      yields[row] = yield;
     }
   present[now] = pulls[now];
 }
@@ -85,8 +89,8 @@ rw_study_hooks (RwStudyDraft *draft)
     at[count++] = most * i / STEPS;
   if (isfinite (tension))
     at[count++] = tension;
-  draft->study->panels[0] = g_strdup (draft->translate (N_("Pull of a hook, N")));
-  draft->study->panels[1] = g_strdup (draft->translate (N_("Torque on its nut, N·m")));
+  draft->study->panels[0] = g_strdup (draft->translate (N_("Pull of a hook over the head's tension, N")));
+  draft->study->panels[1] = g_strdup (draft->translate (N_("Torque on its nut over the head's tension, N·m")));
   rw_study_places (draft, draft->translate (N_("Head tension")), "N/m", at, rw_study_sort_places (at, count));
   add_pulls (draft, thread, rw_study_row_of (draft, tension));
   add_torques (draft, thread, rw_study_row_of (draft, tension));

@@ -91,7 +91,7 @@ range_of (const Panel *panel)
     range.y0 = range.y1 = 0;
 
   double high = range.y1 - range.y0;
-  if (has_role (panel, RW_COLUMN_LOAD))
+  if (has_role (panel, RW_COLUMN_LOAD) || (study->same_range && has_role (&other, RW_COLUMN_LOAD)))
     range.y1 += ABOVE_LOADS * high;
   if (!along)
     {
@@ -100,6 +100,20 @@ range_of (const Panel *panel)
       range.y1 += 0.12 * high;
     }
   return range;
+}
+
+/* What counts is named; of anything else the unit is enough, as the panel's title says what it is.  NULL: nothing goes
+ * along the axis. */
+static const char *
+axis_title (const Panel *panel)
+{
+  const RwStudy *study = panel->study;
+
+  if (study->row_unit == NULL)
+    return NULL;
+  if (*study->row_unit == '\0')
+    return study->row_title;
+  return rw_quantity_unit (study->row_unit, panel->style.units);
 }
 
 /* A line that is alone needs no name. */
@@ -126,7 +140,10 @@ room_for_labels (const Panel *panel)
       if (column != NULL && column->role == RW_COLUMN_LINE)
         widest = fmax (widest, rw_lettering_width (column->label));
     }
-  return widest * rw_letters_size (RW_LETTERS_SMALL) + (widest > 0 ? 5 : 3);
+  widest += widest > 0 ? 2 : 0; /* the leader */
+  if (axis_title (panel) != NULL)
+    widest = fmax (widest, rw_lettering_width (axis_title (panel)));
+  return widest * rw_letters_size (RW_LETTERS_SMALL) + 2;
 }
 
 /* ---- columns ---- */
@@ -253,27 +270,12 @@ title_of (const Panel *panel)
   return g_strdup (title);
 }
 
-/* NULL: nothing goes along the axis. */
-static char *
-axis_title (const Panel *panel)
-{
-  const RwStudy *study = panel->study;
-
-  if (study->row_unit == NULL)
-    return NULL;
-  if (*study->row_unit == '\0')
-    return g_strdup (study->row_title);
-  return g_strdup_printf ("%s, %s", study->row_title,
-                          strcmp (study->row_unit, "mm") != 0 ? rw_quantity_unit (study->row_unit, RW_UNITS_MM)
-                          : panel->style.units == RW_UNITS_MM ? "mm"
-                                                              : "in");
-}
-
 static void
 draw_panel (const Panel *panel, RwBox place)
 {
   const RwStudy *study = panel->study;
-  g_autofree char *title = title_of (panel), *across = axis_title (panel);
+  g_autofree char *title = title_of (panel);
+  const char *across = axis_title (panel);
   RwPlotJob job = { place, range_of (panel), title, across, across != NULL && *study->row_unit == '\0',
                     room_for_labels (panel) };
   RwPlot plot = rw_plot_begin (panel->sheet, &job);

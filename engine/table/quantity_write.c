@@ -115,7 +115,8 @@ rw_quantity_unit (const char *unit, RwUnits units)
   {
     const char *unit, *sign;
   } signs[] = {
-    { "deg", "°" }, { "degC", "°C" }, { "kg/m3", "kg/m³" }, { "N/mm2", "N/mm²" }, { "N mm", "N·mm" }, { "N m", "N·m" },
+    { "deg", "°" }, { "degC", "°C" }, { "kg/m3", "kg/m³" }, { "N/mm2", "N/mm²" }, { "N mm", "N·mm" },
+    { "N m", "N·m" },
   };
 
   if (units != RW_UNITS_MM && strcmp (unit, "mm") == 0)
@@ -145,7 +146,7 @@ char *
 rw_quantity_show (double value, const char *unit, RwUnits units, char decimal)
 {
   static const char *const whole[] = { "N/m", "1/min", "N mm", NULL };
-  static const char *const hundredths[] = { "mm", "deg", NULL };
+  static const char *const hundredths[] = { "mm", "deg", "N m", NULL };
   int decimals = 1;
 
   if (g_strv_contains (whole, unit) || (*unit == '\0' && fabs (value - round (value)) < 1e-9))
