@@ -5,6 +5,8 @@
 #include <string.h>
 
 #include "io/project_file.h"
+#include "cli_spread.h"
+#include "cli_study.h"
 #include "examples.h"
 #include "options.h"
 
@@ -128,6 +130,16 @@ run_papers (const RwOptions *options, GError **error)
 }
 
 static int
+run_spread (const RwOptions *options, GError **error)
+{
+  g_autofree char *text = NULL;
+
+  if (!rw_cli_spread (options, &text, error) || !emit (text, error))
+    return STATUS_FAILED;
+  return STATUS_GOOD;
+}
+
+static int
 run_parameters (const RwOptions *options, GError **error)
 {
   g_autofree char *text = NULL;
@@ -176,6 +188,10 @@ static const struct
     RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS, run_check },
   { "papers", "Writes the papers for the bench and says which files they are.",
     RW_TAKES_BUILD | RW_TAKES_UNITS | RW_TAKES_PAPERS, run_papers },
+  { "spread", "Builds by chance as a shop does: what comes out how far off plan, and where care pays.",
+    RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS | RW_TAKES_SPREAD, run_spread },
+  { "study", "Studies the set-up: a table of numbers, or a picture of their plots.",
+    RW_TAKES_BUILD | RW_TAKES_UNITS | RW_TAKES_STUDY, rw_cli_study },
   { "parameters", "Shows the table of parameters.", RW_TAKES_FORMAT, run_parameters },
   { "example", "Writes a built-in build as a project file on standard output.", RW_TAKES_NAME, run_example },
 };
@@ -244,7 +260,10 @@ fail_stray (const char *word, GError **error)
 static int
 show_help (int command, const char *options, GError **error)
 {
-  g_autofree char *names = commands[command].takes & RW_TAKES_NAME ? rw_examples_overview () : NULL;
+  RwTakes takes = commands[command].takes;
+  g_autofree char *names = takes & RW_TAKES_NAME    ? rw_examples_overview ()
+                           : takes & RW_TAKES_STUDY ? rw_cli_study_overview ()
+                                                    : NULL;
   g_autofree char *text = g_strconcat (options, names, NULL);
 
   return emit (text, error) ? STATUS_GOOD : STATUS_FAILED;

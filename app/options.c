@@ -58,6 +58,8 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
     { RW_TAKES_BUILD, "set", words, &options->settings, "ID=VALUE", "Give a parameter another value", 0 },
     { RW_TAKES_BUILD, "measured", words, &options->measured, "ID=VALUE", "Say what was measured", 0 },
     { RW_TAKES_FORMAT, "format", word, &options->format, "FORMAT", "text, json, or csv for a table", 0 },
+    { RW_TAKES_STUDY, "format", word, &options->format, "FORMAT", "text, csv, json, svg, pdf or png", 0 },
+    { RW_TAKES_STUDY, "size", word, &options->size, "WxH", "Of a picture, in mm: 180x80", 0 },
     { RW_TAKES_UNITS, "units", word, &options->units, "UNITS", "mm, inch, or fraction, fraction-32, fraction-16 (of an inch)", 0 },
     { RW_TAKES_PAPERS, "into", word, &options->into, "DIR", "The folder to write to", 0 },
     { RW_TAKES_PAPERS, "paper", word, &options->paper, "PAPER", "a4, letter and others", 0 },
@@ -75,6 +77,8 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
       "What your printer makes of 100 mm along the paper's short edge", 0 },
     { RW_TAKES_PAPERS, "bar-long", G_OPTION_ARG_DOUBLE, &options->bar_long, "MM",
       "The same along its long edge", 0 },
+    { RW_TAKES_SPREAD, "builds", G_OPTION_ARG_INT, &options->builds, "N", "So many builds by chance; 10000", 0 },
+    { RW_TAKES_SPREAD, "seed", G_OPTION_ARG_INT64, &options->seed, "S", "The same seed gives the same numbers; 1", 0 },
     { 0, "help", flag, &options->help, NULL, "Show this help", 'h' },
     { 0, G_OPTION_REMAINING, words, &options->words, NULL, NULL, 0 },
   };
@@ -95,7 +99,7 @@ static gboolean
 check_words (const RwOptions *options, const char *command, RwTakes takes, GError **error)
 {
   guint count = options->words != NULL ? g_strv_length (options->words) : 0;
-  guint most = takes & (RW_TAKES_BUILD | RW_TAKES_NAME) ? 1 : 0;
+  guint most = takes & RW_TAKES_STUDY ? 2 : takes & (RW_TAKES_BUILD | RW_TAKES_NAME) ? 1 : 0;
 
   if (count > most)
     return fail (error, "There is one word too many: %s", options->words[most]);
@@ -113,7 +117,10 @@ rw_options_read (RwOptions  *options,
                  char      **help,
                  GError    **error)
 {
-  const char *takes_words = takes & RW_TAKES_BUILD ? "[FILE]" : takes & RW_TAKES_NAME ? "[NAME]" : NULL;
+  const char *takes_words = takes & RW_TAKES_STUDY   ? "NAME [FILE]"
+                            : takes & RW_TAKES_BUILD ? "[FILE]"
+                            : takes & RW_TAKES_NAME  ? "[NAME]"
+                                                     : NULL;
   g_autoptr (GOptionContext) context = g_option_context_new (takes_words);
   g_autofree char *program = g_strconcat ("rimwright ", command, NULL);
   g_auto (GStrv) arguments = g_new0 (char *, g_strv_length (words) + 2);
@@ -123,6 +130,8 @@ rw_options_read (RwOptions  *options,
   for (int i = 0; words[i] != NULL; i++)
     arguments[i + 1] = g_strdup (words[i]);
   g_set_prgname (program);
+  options->builds = 10000;
+  options->seed = 1;
   g_option_context_set_help_enabled (context, FALSE);
   g_option_context_set_summary (context, summary);
   add_entries (context, options, takes);
@@ -148,6 +157,7 @@ rw_options_clear (RwOptions *options)
   g_free (options->units);
   g_free (options->paper);
   g_free (options->into);
+  g_free (options->size);
   g_free (options->hand);
   g_free (options->revision);
 }

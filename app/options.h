@@ -12,16 +12,20 @@ typedef enum
   RW_TAKES_UNITS = 1 << 2,
   RW_TAKES_PAPERS = 1 << 3, /* --into, --paper, --only, --svg, --png ... */
   RW_TAKES_NAME = 1 << 4,   /* one word */
+  RW_TAKES_SPREAD = 1 << 5, /* --builds, --seed */
+  RW_TAKES_STUDY = 1 << 6,  /* a word before the file, --format, --size */
 } RwTakes;
 
 typedef struct
 {
   gboolean help;
   char   **settings, **measured, **only, **words; /* NULL: none */
-  char    *format, *units, *paper, *into, *hand, *revision;
+  char    *format, *units, *paper, *into, *hand, *revision, *size;
   gboolean svg, png;
   double   dpi, margin, overlap; /* 0: not given */
   double   bar_short, bar_long; /* mm; 0: not given */
+  int      builds;
+  gint64   seed;
 } RwOptions;
 
 #define RW_OPTIONS_ERROR (rw_options_error_quark ())

@@ -1,31 +1,13 @@
-/* Lists as comma-separated values: RFC 4180, Common Format and MIME Type for CSV Files, 2005. */
+/* Lists as comma-separated values. */
 #include "list_formats.h"
 
 #include <math.h>
 #include <string.h>
 
+#include "csv_text.h"
+
 /* Of lengths in inches; the writer of quantities adds two. */
 #define DECIMALS 4
-
-/* The fields of a row, NULL-ended. */
-static void
-append_row (GString *out, const char *const *fields)
-{
-  for (int i = 0; fields[i] != NULL; i++)
-    {
-      g_string_append (out, i > 0 ? "," : "");
-      if (strpbrk (fields[i], ",\"\r\n") == NULL)
-        g_string_append (out, fields[i]);
-      else
-        {
-          g_auto (GStrv) parts = g_strsplit (fields[i], "\"", -1);
-          g_autofree char *doubled = g_strjoinv ("\"\"", parts);
-
-          g_string_append_printf (out, "\"%s\"", doubled);
-        }
-    }
-  g_string_append (out, "\r\n");
-}
 
 static char *
 number_field (double value, const char *unit, RwUnits units)
@@ -53,7 +35,7 @@ append_dimension (GString *out, const RwRow *row, RwUnits units)
   const char *const fields[] = { id, dim->part, label, inches ? "in" : dim->unit, value, planned, measured,
                                  tolerance, rw_step_title (dim->step), NULL };
 
-  append_row (out, fields);
+  rw_csv_row (out, fields);
 }
 
 char *
@@ -64,7 +46,7 @@ rw_list_csv (const RwAnswer *answer, RwUnits units)
   g_autoptr (GArray) rows = rw_listing_rows (&answer->now, &answer->planned, &answer->measured);
   GString *out = g_string_new (NULL);
 
-  append_row (out, header);
+  rw_csv_row (out, header);
   for (guint i = 0; i < rows->len; i++)
     append_dimension (out, &g_array_index (rows, RwRow, i), units);
   return g_string_free (out, FALSE);
@@ -80,7 +62,7 @@ append_parameter (GString *out, const RwParam *param)
   const char *const fields[] = { param->id, param->group, param->label, rw_param_kind_name (param),
                                  param->unit, param->initial, min, max, step, param->meaning, NULL };
 
-  append_row (out, fields);
+  rw_csv_row (out, fields);
 }
 
 char *
@@ -90,7 +72,7 @@ rw_parameters_csv (void)
                                         "step", "meaning", NULL };
   GString *out = g_string_new (NULL);
 
-  append_row (out, header);
+  rw_csv_row (out, header);
   for (int id = 0; id < RW_PARAM_COUNT; id++)
     append_parameter (out, rw_param ((RwParamId) id));
   return g_string_free (out, FALSE);

@@ -1,85 +1,14 @@
-/* Lists for people, on a terminal or on paper: columns of even width. */
+/* Lists for people, on a terminal or on paper. */
 #include "list_formats.h"
 
 #include <math.h>
+
+#include "text_table.h"
 
 static char *
 number (double value, const char *unit, RwUnits units)
 {
   return rw_quantity_show (value, unit, units, '.');
-}
-
-/* ---- columns ---- */
-
-/* Rows of texts, set so that every column is as wide as its widest text.  An own heading stands where a row
- * has one field only. */
-typedef struct
-{
-  GPtrArray *rows; /* of char ** */
-  guint      right; /* bit k: column k is set to the right */
-} Columns;
-
-static void
-add (Columns *columns, const char *const *fields)
-{
-  g_ptr_array_add (columns->rows, g_strdupv ((char **) fields));
-}
-
-static void
-pad (GString *out, glong width)
-{
-  for (glong i = 0; i < width; i++)
-    g_string_append_c (out, ' ');
-}
-
-static void
-append_fields (GString *out, char **fields, const glong *widths, guint right)
-{
-  for (int k = 0; fields[k] != NULL; k++)
-    {
-      glong room = widths[k] - g_utf8_strlen (fields[k], -1);
-
-      g_string_append (out, "  ");
-      pad (out, right & (1u << k) ? room : 0);
-      g_string_append (out, fields[k]);
-      pad (out, right & (1u << k) ? 0 : room);
-    }
-  while (out->str[out->len - 1] == ' ')
-    g_string_truncate (out, out->len - 1);
-  g_string_append_c (out, '\n');
-}
-
-/* Takes the rows over. */
-static char *
-set_columns (Columns *columns)
-{
-  glong widths[16] = { 0 };
-  GString *out = g_string_new (NULL);
-
-  for (guint i = 0; i < columns->rows->len; i++)
-    {
-      char **fields = g_ptr_array_index (columns->rows, i);
-
-      for (int k = 0; fields[1] != NULL && fields[k] != NULL; k++)
-        widths[k] = MAX (widths[k], g_utf8_strlen (fields[k], -1));
-    }
-  for (guint i = 0; i < columns->rows->len; i++)
-    {
-      char **fields = g_ptr_array_index (columns->rows, i);
-
-      if (fields[1] == NULL)
-        g_string_append_printf (out, "%s%s\n", i > 0 ? "\n" : "", fields[0]);
-      else
-        append_fields (out, fields, widths, columns->right);
-    }
-  g_clear_pointer (&columns->rows, g_ptr_array_unref);
-  return g_string_free (out, FALSE);
-}
-
-static Columns
-columns_new (guint right)
-{
-  return (Columns){ g_ptr_array_new_with_free_func ((GDestroyNotify) g_strfreev), right };
 }
 
 /* ---- dimensions ---- */
@@ -92,7 +21,7 @@ typedef struct
 } Line;
 
 static void
-add_line (Columns *columns, const Line *line, RwUnits units)
+add_line (RwTextTable *columns, const Line *line, RwUnits units)
 {
   g_autofree char *value = number (line->value, line->unit, units);
   /* A tolerance is finer than the fractions on a rule. */
@@ -105,11 +34,11 @@ add_line (Columns *columns, const Line *line, RwUnits units)
                                  line->tolerance > 0 ? within : "", line->id,
                                  isfinite (line->measured) ? measured : "", NULL };
 
-  add (columns, fields);
+  rw_text_table_add (columns, fields);
 }
 
 static void
-add_dimension (Columns *columns, const RwRow *row, RwUnits units)
+add_dimension (RwTextTable *columns, const RwRow *row, RwUnits units)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
   g_autofree char *id = rw_slot_id (row->slot);
@@ -122,7 +51,7 @@ add_dimension (Columns *columns, const RwRow *row, RwUnits units)
 /* What was measured of parameters: they have no row among the dimensions, or one of the same id that shows
  * it. */
 static void
-add_measured_parameters (Columns          *columns,
+add_measured_parameters (RwTextTable      *columns,
                          const RwProject  *project,
                          const RwMeasured *measured,
                          RwUnits           units)
@@ -130,7 +59,7 @@ add_measured_parameters (Columns          *columns,
   static const char *const heading[] = { "Measured parameters", NULL };
   guint before = columns->rows->len;
 
-  add (columns, heading);
+  rw_text_table_add (columns, heading);
   for (RwParamId id = 0; id < RW_PARAM_COUNT; id++)
     if (isfinite (measured->param[id]) && rw_slot_find (rw_param (id)->id) < 0)
       {
@@ -160,7 +89,7 @@ static char *
 dimensions (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   g_autoptr (GArray) rows = rw_listing_rows (&answer->now, &answer->planned, &answer->measured);
-  Columns columns = columns_new (1u << 1);
+  RwTextTable columns = rw_text_table_new (1u << 1);
 
   for (RwStep step = 0; step < RW_STEP_COUNT; step++)
     {
@@ -174,13 +103,13 @@ dimensions (const RwProject *project, const RwAnswer *answer, RwUnits units)
           if (rw_slot_dim (row->slot)->step != step)
             continue;
           if (!headed)
-            add (&columns, heading);
+            rw_text_table_add (&columns, heading);
           headed = TRUE;
           add_dimension (&columns, row, units);
         }
     }
   add_measured_parameters (&columns, project, &answer->measured, units);
-  return set_columns (&columns);
+  return rw_text_table_end (&columns);
 }
 
 char *
@@ -216,7 +145,7 @@ rw_findings_text (const RwAnswer *answer, RwUnits units)
 /* ---- the table of parameters ---- */
 
 static void
-add_parameter (Columns *columns, const RwParam *param)
+add_parameter (RwTextTable *columns, const RwParam *param)
 {
   g_autofree char *min = rw_number_write (param->min);
   g_autofree char *max = rw_number_write (param->max);
@@ -224,21 +153,21 @@ add_parameter (Columns *columns, const RwParam *param)
   const char *const fields[] = { param->id, param->label, range != NULL ? range : rw_param_kind_name (param),
                                  rw_quantity_unit (param->unit, RW_UNITS_MM), param->initial, NULL };
 
-  add (columns, fields);
+  rw_text_table_add (columns, fields);
 }
 
 char *
 rw_parameters_text (void)
 {
-  Columns columns = columns_new (0);
+  RwTextTable columns = rw_text_table_new (0);
 
   for (RwParamId id = 0; id < RW_PARAM_COUNT; id++)
     {
       const char *const heading[] = { rw_param (id)->group, NULL };
 
       if (id == 0 || rw_param (id - 1)->group != rw_param (id)->group)
-        add (&columns, heading);
+        rw_text_table_add (&columns, heading);
       add_parameter (&columns, rw_param (id));
     }
-  return set_columns (&columns);
+  return rw_text_table_end (&columns);
 }
