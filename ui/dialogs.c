@@ -92,6 +92,17 @@ rw_dialog_save (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpoi
 }
 
 void
+rw_dialog_save_as (GtkWindow *parent, const char *title, const char *suggestion, RwPathFunc done,
+                   gpointer user_data)
+{
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
+      title, parent, GTK_FILE_CHOOSER_ACTION_SAVE, _("_Save"), _("_Cancel"));
+
+  gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (dialog), suggestion);
+  show_chooser (dialog, done, user_data);
+}
+
+void
 rw_dialog_save_pdf (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data)
 {
   GtkFileChooserNative *dialog = gtk_file_chooser_native_new (

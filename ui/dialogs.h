@@ -10,6 +10,9 @@ typedef void (*RwPathFunc) (const char *path, gpointer user_data);
 void rw_dialog_open   (GtkWindow *parent, RwPathFunc done, gpointer user_data);
 /* suggestion: a file's name without folder, or the whole path of the present file. */
 void rw_dialog_save   (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data);
+/* Any file under a title; suggestion is its name. */
+void rw_dialog_save_as (GtkWindow *parent, const char *title, const char *suggestion, RwPathFunc done,
+                        gpointer user_data);
 /* suggestion: the name of a PDF. */
 void rw_dialog_save_pdf (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data);
 

@@ -6,6 +6,7 @@
 #include "study/study.h"
 #include "access.h"
 #include "plot_view.h"
+#include "study_output.h"
 #include "study_table.h"
 #include "words.h"
 
@@ -78,6 +79,24 @@ summary (RwStudyPane *self)
 
 /* ---- showing ---- */
 
+static RwStudy *
+make_study (RwStudyPane *self)
+{
+  return rw_study_new (self->kind, rw_document_now (self->document), translate);
+}
+
+/* "Long neck · Action along the neck". */
+static RwStudyCopy
+copy_study (gpointer user_data)
+{
+  RwStudyPane *self = user_data;
+  RwStudyCopy copy = { make_study (self), rw_document_style (self->document), NULL };
+  g_autofree char *title = rw_document_title (self->document);
+
+  copy.heading = g_strdup_printf ("%s · %s", title, copy.study->title);
+  return copy;
+}
+
 static void
 fill (RwStudyPane *self)
 {
@@ -86,7 +105,7 @@ fill (RwStudyPane *self)
   g_autofree char *heard = NULL;
 
   self->stale = FALSE;
-  self->study = rw_study_new (self->kind, rw_document_now (self->document), translate);
+  self->study = make_study (self);
   heard = summary (self);
   rw_access_name (self->plot, self->study->title);
   rw_plot_view_show (RW_PLOT_VIEW (self->plot), self->study, style, heard);
@@ -147,6 +166,7 @@ build_tools (RwStudyPane *self)
   self->tools = g_object_ref_sink (gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8));
   gtk_box_append (GTK_BOX (self->tools), chooser);
   gtk_box_append (GTK_BOX (self->tools), as_table);
+  gtk_box_append (GTK_BOX (self->tools), rw_study_output_button (copy_study, self));
 }
 
 static void
