@@ -21,8 +21,12 @@
 #define RW_STOP_FLOOR 0.3           /* under a fret slot: breaks in the hand */
 #define RW_RELIEF_ROOM 0.05         /* over the relief that is wanted */
 #define RW_SPACING_ROOM 0.5         /* of the short string, under the pitch of its neighbours */
-#define RW_WIRE_STRENGTH_MPA 2450.0 /* music wire, ASTM A228, one value for all sizes: materials database */
 #define RW_FRET_PROUD_SEEN 0.8      /* 1/32 in after a dry winter, as reported */
+
+/* Rim under its loads; no source. */
+#define RW_MOST_RIM_IN 0.6   /* mm that its edge comes in */
+#define RW_MOST_RIM_OVAL 1.0 /* mm along the axis, with neither rod nor stick */
+#define RW_LEAST_BUCKLING 3.0
 
 /* Limits are met by numbers that are rounded in the last place. */
 #define RW_CHECK_SLACK 1e-9
@@ -79,4 +83,5 @@ void rw_check_fifth     (RwCheck *check); /* the short string's side of the neck
 void rw_check_headstock (RwCheck *check);
 void rw_check_joint     (RwCheck *check); /* heel and rods or stick */
 void rw_check_setup     (RwCheck *check);
+void rw_check_strength  (RwCheck *check); /* strings against their wire, rim against its loads */
 void rw_check_materials (RwCheck *check);

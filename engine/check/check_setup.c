@@ -124,34 +124,6 @@ check_over_hoop (RwCheck *check)
                 fabs (room), check->used->limits_over_hoop);
 }
 
-/* Stress in the wire that carries the string: all of a plain one, the core of a wound one. */
-static void
-check_wire (RwCheck *check)
-{
-  const RwStringSet *set = &check->used->strings_set;
-  double most = 0.0, strength = RW_WIRE_STRENGTH_MPA;
-  int worst = 1;
-
-  for (int i = 1; i <= set->count; i++)
-    {
-      const RwString *string = &set->at[i - 1];
-      double wire = string->core_mm > 0.0 ? string->core_mm : string->outer_mm;
-      double stress = check->at[RW_STRINGS_TENSION + i] / (G_PI * wire * wire / 4.0);
-
-      if (stress > most)
-        {
-          most = stress;
-          worst = i;
-        }
-    }
-  rw_check_add (check, rw_check_high (most, strength, check->used->limits_wire_use * strength, RW_NEVER),
-                "strings.breaks", "strings.set scale.length strings.tension[{2}]",
-                N_("String {2} is stressed to {1 MPa} at pitch, and music wire breaks at about {3 MPa}, "
-                   "sooner where it bends. A lower note or a shorter scale helps; a thicker plain string "
-                   "does not."),
-                most, worst, strength);
-}
-
 void
 rw_check_setup (RwCheck *check)
 {
@@ -161,5 +133,4 @@ rw_check_setup (RwCheck *check)
   check_bridge_feet (check);
   check_break (check);
   check_over_hoop (check);
-  check_wire (check);
 }

@@ -185,6 +185,7 @@ rw_check (const RwDesign *design, const RwMeasured *measured, const RwResult *re
   rw_check_headstock (&check);
   rw_check_joint (&check);
   rw_check_setup (&check);
+  rw_check_strength (&check);
   rw_check_materials (&check);
   g_ptr_array_sort (check.found, compare);
   return check.found;

@@ -83,6 +83,7 @@ void rw_model_blank     (RwModel *m);
 void rw_model_pitch     (RwModel *m);
 void rw_model_movement  (RwModel *m);
 void rw_model_finish    (RwModel *m);
+void rw_model_rim_load  (RwModel *m); /* rim under head and strings */
 void rw_model_mass      (RwModel *m);
 
 /* Four-point Gauss-Legendre on [-1, 1].  Source: Abramowitz & Stegun, table 25.4. */

@@ -1,5 +1,7 @@
 #include "pitch.h"
 
+#include "string_load.h"
+
 typedef struct
 {
   double stiffness; /* E A of plain wire or core, N */
@@ -57,7 +59,7 @@ static Wire
 take_string (const RwModel *m, int i)
 {
   const RwString *s = &m->d->strings_set.at[i - 1];
-  double d = s->core_mm > 0 ? s->core_mm : s->outer_mm;
+  double d = rw_string_wire (s);
   double modulus = rw_wire_modulus (s->wire, m->d->strings_modulus) * 1000, d2 = d * d;
 
   return (Wire){ .stiffness = modulus * G_PI * d2 / 4,

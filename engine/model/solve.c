@@ -50,6 +50,7 @@ run_parts (RwModel *m)
   rw_model_pitch (m);
   rw_model_movement (m);
   rw_model_finish (m);
+  rw_model_rim_load (m);
   rw_model_mass (m);
 }
 

@@ -21,6 +21,26 @@ rw_string_mass (const RwString *s)
   return density * G_PI * core * core / 4 + wrap_kg_m3 * G_PI * G_PI * wire * (core + wire) / 4;
 }
 
+double
+rw_string_wire (const RwString *string)
+{
+  return string->core_mm > 0 ? string->core_mm : string->outer_mm;
+}
+
+/* B = pi^2 E I/(T l^2): H. Fletcher, JASA 36 (1964) 203, f_n = n f sqrt(1 + B n^2), pinned ends.  length: mm. */
+static void
+wire_rows (RwModel *m, int i, const RwString *string, double length)
+{
+  double d = rw_string_wire (string), tension = m->tension[i];
+  double modulus = 1000 * rw_wire_modulus (string->wire, m->d->strings_modulus);
+  double stress = rw_settle (m, RW_STRINGS_STRESS + i, tension / (G_PI * d * d / 4));
+  double b = G_PI * G_PI * modulus * (G_PI * d * d * d * d / 64) / (tension * length * length);
+
+  rw_settle (m, RW_STRINGS_STRENGTH_SHARE + i, 100 * stress / rw_wire_strength (string->wire, d));
+  b = 1e-6 * rw_settle (m, RW_STRINGS_STIFFNESS + i, 1e6 * b);
+  rw_settle (m, RW_STRINGS_PARTIAL + i, 600 * log2 ((1 + 100 * b) / (1 + b)));
+}
+
 /* T = mu (2 f l)^2, l the speaking length: L, or L 2^(-start/12) for the short string.
  * Source: Mersenne's law; equal temperament on A4, ISO 16:1975. */
 void
@@ -41,6 +61,7 @@ rw_model_strings (RwModel *m)
       double speed = 2 * m->frequency[i] * length;
       m->tension[i] = rw_settle (m, RW_STRINGS_TENSION + i, m->mass[i] * speed * speed);
       total += m->tension[i];
+      wire_rows (m, i, s, 1000 * length);
     }
   rw_settle (m, RW_STRINGS_TENSION_TOTAL, total);
 }

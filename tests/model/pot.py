@@ -111,7 +111,8 @@ class Hooks:
         if self.heel_half is not None:
             build.row("hooks.heel_clearance",
                       ro * (math.radians(to_neck) - math.asin(self.heel_half / ro)) - half)
-        build.row("hooks.tail_clearance", ro * math.radians(to_tail) - p["tailpiece.width"] / 2 - half)
+        build.row("hooks.tail_clearance", ro * math.radians(to_tail) - p["tailpiece.width"] / 2 - abs(p["tailpiece.offset"])
+                  - half)
 
     def _lengths(self, head):
         build, p = self.build, self.build.p
@@ -135,4 +136,9 @@ class Hooks:
         build.row("hooks.lean", math.degrees(math.atan(out / (tight + bolt))))
         build.row("hooks.tip_over_back", tight - leg + p["rim.tone_ring_height"] + p["rim.height"])
         build.row("hooks.stress", head.per_hook / THREADS[p["hooks.thread"]][2])
+        # Nut factors by finish and scatter of ten bolts turned alike: Shigley, tables 8-15 and 8-14.
+        for end, factor in (("", 0.2), ("_low", 0.12), ("_high", 0.3)):
+            build.row("hooks.torque" + end, factor * head.per_hook * THREADS[p["hooks.thread"]][0])
+        for end, sign in (("_low", -1), ("_high", 1)):
+            build.row("hooks.load" + end, head.per_hook * (1 + sign * 2 * 0.084))
         build.row("shoes.tap_drill", THREADS[p["shoes.thread"]][3])

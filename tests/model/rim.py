@@ -81,6 +81,28 @@ class Rim:
         area = math.pi * (self.outer ** 2 - self.inner ** 2)
         return sum(area * (low - high) * WOODS[wood][0] for high, low, wood in self.layers()) * 1e-6
 
+    def load_rows(self, head_tension, head_radius):
+        """The rim as a thin ring: W. Young and R. Budynas, Roark's Formulas; S. Timoshenko, Strength of Materials."""
+        build, p = self.build, self.build.p
+        b, h, ring = self.outer - self.inner, p["rim.height"], p["rim.tone_ring_height"]
+        if b <= 0 or self.inner <= 0:
+            return
+        if self.kind == "segments":
+            kept = [(low - high, WOODS[wood][1]) for high, low, wood in self.layers()]
+            modulus = 1000 * sum(t * e for t, e in kept) / sum(t for t, _ in kept)
+        else:
+            grain = 0.0985 if self.kind == "staves" else 1.0  # upright: the middle of 0.132 and 0.065 across it
+            modulus = 1000 * grain * WOODS[self.woods[0]][1]
+        q, middle, arm = head_tension / 1000, (self.outer + self.inner) / 2, h / 2 + ring
+        inertia_up, inertia_flat = b * h ** 3 / 12, h * b ** 3 / 12
+        build.row("rim.head_squeeze", q * head_radius ** 2 / (modulus * b * h))
+        turn = q * arm * middle ** 2 / (modulus * inertia_up)
+        build.row("rim.head_roll", turn * arm)
+        build.row("rim.load_stress", q * head_radius / (b * h) + modulus * turn / middle * h / 2)
+        build.row("rim.buckling", 3 * modulus * inertia_flat / middle ** 3 / q)
+        pull = build.rows["strings.tension_total"]
+        build.row("rim.string_oval", (math.pi / 4 - 2 / math.pi) * pull * middle ** 3 / (modulus * inertia_flat))
+
     def hole_rows(self, angles, bolt_depth, rods):
         """angles of the shoes in degrees, None: not known; rods: (depth, width) at the neck and at the tail."""
         if self.kind != "segments":

@@ -45,6 +45,7 @@ def dimensions(table, texts, measured=None):
     moisture_rows(build, rim, at_rim)
     hooks = Hooks(build, head, hoop, rim.outer, heel_half)
     hole_rows(build, rim, hooks)
+    rim.load_rows(head.tension, head.radius)
     weight_rows(build, plan, side, masses)
     return build.rows
 
@@ -65,8 +66,20 @@ def string_rows(build, plan):
         masses[i] = mass
         tensions[i] = build.row("strings.tension[%d]" % i,
                                 mass * (2 * string.frequency(p["tuning.a4"]) * length / 1000) ** 2)
+        wire_rows(build, i, string, tensions[i], length)
     build.row("strings.tension_total", sum(tensions.values()))
     return masses, tensions
+
+
+def wire_rows(build, i, string, tension, length):
+    """Stress and stiffness; R. W. Young, JASA 24 (1952) 267: B goes with (E/rho) d^2/(f^2 l^4)."""
+    wire = string.core or string.outer
+    stress = build.row("strings.stress[%d]" % i, tension / (math.pi * (wire / 2) ** 2))
+    build.row("strings.strength_share[%d]" % i, 100 * stress / string.strength(wire))
+    modulus = 1000.0 * (string.modulus or build.p["strings.modulus"])
+    stiff = math.pi ** 3 * modulus * wire ** 4 / (64 * tension * length ** 2)
+    stiff = build.row("strings.stiffness[%d]" % i, stiff * 1e6) / 1e6
+    build.row("strings.partial_10[%d]" % i, 1200 * math.log2(math.sqrt((1 + 100 * stiff) / (1 + stiff))))
 
 
 def board_rows(build, plan):
@@ -111,8 +124,8 @@ def alone_rows(build, plan, rim, head, hoop):
 
 def side_rows(build, plan, side, rim, head, hoop, tensions):
     p = build.p
-    build.row("neck.angle", math.degrees(side.angle))
-    build.row("joint.heel_angle", 90 - build.fact("neck.angle", math.degrees(side.angle)))
+    build.row("neck.angle", math.degrees(side.angle - side.shim))
+    build.row("joint.heel_angle", 90 - build.fact("neck.angle", math.degrees(side.angle - side.shim)))
     build.row("bridge.height", side.height)
     build.row("bridge.break_angle", math.degrees(side.front + side.tail))
     build.row("bridge.down_force", side.force)
@@ -144,7 +157,8 @@ def neck_rows(build, plan, side):
     if neck.has_rod and neck.channel[0] < neck.channel[1]:
         build.row("neck.under_rod", neck.least_under_rod())
     build.row("neck.blank_width",
-              2 * max(neck.widest_half(), p["headstock.width"] / 2) + p["neck.blank_allowance"])
+              2 * max(neck.widest_half(), 0 if p["headstock.ears"] == "yes" else p["headstock.width"] / 2)
+              + p["neck.blank_allowance"])
     return build.row("neck.width_at_rim", plan.width(neck.nut_to_rim))
 
 
