@@ -59,7 +59,7 @@ rw_dimension_item_new (RwSlot slot)
   RwDimensionItem *self = g_object_new (RW_TYPE_DIMENSION_ITEM, NULL);
 
   self->title = rw_slot_words (slot);
-  self->row = (RwRow){ slot, NAN, NAN, NAN };
+  self->row = (RwRow){ slot, NAN, NAN, NAN, NAN, NAN };
   return self;
 }
 
@@ -92,7 +92,8 @@ void
 rw_dimension_item_set_row (RwDimensionItem *self, const RwRow *row)
 {
   if (same (row->value, self->row.value) && same (row->planned, self->row.planned)
-      && same (row->measured, self->row.measured))
+      && same (row->measured, self->row.measured) && same (row->made, self->row.made)
+      && same (row->asked, self->row.asked))
     return;
   self->row = *row;
   g_signal_emit (self, changed_signal, 0);

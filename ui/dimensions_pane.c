@@ -136,8 +136,8 @@ static void
 fill (RwDimensionsPane *self)
 {
   g_autoptr (GArray) rows
-      = rw_listing_rows (rw_document_now (self->document), rw_document_planned (self->document),
-                         rw_document_measured (self->document));
+      = rw_listing_rows (rw_document_project (self->document), rw_document_now (self->document),
+                         rw_document_planned (self->document));
   g_autoptr (GPtrArray) used = g_ptr_array_new ();
 
   self->stale = FALSE;

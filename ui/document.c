@@ -29,21 +29,14 @@ enum
 static GParamSpec *properties[PROP_COUNT];
 static guint signals[SIGNAL_COUNT];
 
-static gboolean
-anything_measured (const RwLedger *ledger)
-{
-  return ledger->entries->len > 0;
-}
-
 static void
 solve (RwDocument *self)
 {
   const RwProject *project = rw_history_present (self->history);
 
-  rw_measured_init (self->measured);
-  rw_ledger_fill (project->ledger, self->measured);
+  rw_project_measured (project, self->measured);
   rw_solve (&project->design, self->measured, self->now);
-  if (anything_measured (project->ledger))
+  if (project->ledger->entries->len > 0 || project->made->steps->len > 0)
     rw_solve (&project->design, NULL, self->planned);
   else
     *self->planned = *self->now;

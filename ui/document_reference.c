@@ -12,8 +12,7 @@ take_reference (RwDocument *self, const RwProject *project, char *name)
 
   if (self->reference == NULL)
     self->reference = g_new (RwResult, 1);
-  rw_measured_init (measured);
-  rw_ledger_fill (project->ledger, measured);
+  rw_project_measured (project, measured);
   rw_solve (&project->design, measured, self->reference);
   g_free (measured);
   g_free (self->reference_name);

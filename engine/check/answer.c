@@ -5,8 +5,7 @@ rw_answer_new (const RwProject *project)
 {
   RwAnswer *answer = g_new (RwAnswer, 1);
 
-  rw_measured_init (&answer->measured);
-  rw_ledger_fill (project->ledger, &answer->measured);
+  rw_project_measured (project, &answer->measured);
   rw_solve (&project->design, &answer->measured, &answer->now);
   rw_solve (&project->design, NULL, &answer->planned);
   answer->findings = rw_check (&project->design, &answer->measured, &answer->now);

@@ -6,9 +6,9 @@
 
 typedef struct
 {
-  RwMeasured measured;
+  RwMeasured measured; /* what was measured and what is made */
   RwResult   now;      /* measured values in their places */
-  RwResult   planned;  /* as if nothing had been measured */
+  RwResult   planned;  /* as if nothing had been measured or made */
   GPtrArray *findings; /* of RwFinding, worst first */
 } RwAnswer;
 

@@ -29,21 +29,25 @@ append_dimension (GString *out, const RwRow *row, RwUnits units)
   g_autofree char *value = number_field (row->value, dim->unit, units);
   g_autofree char *planned = number_field (row->planned, dim->unit, units);
   g_autofree char *measured = number_field (row->measured, dim->unit, units);
+  g_autofree char *made = number_field (row->made, dim->unit, units);
+  g_autofree char *asked = number_field (row->asked, dim->unit, units);
+  g_autofree char *deviation = number_field (rw_row_deviation (row), dim->unit, units);
+  g_autofree char *needed = number_field (rw_row_needed (row), dim->unit, units);
   /* A tolerance is finer than the fractions on a rule. */
   g_autofree char *tolerance = number_field (dim->tolerance > 0 ? dim->tolerance : NAN, dim->unit,
                                              inches ? RW_UNITS_INCH : RW_UNITS_MM);
   const char *const fields[] = { id, dim->part, label, inches ? "in" : dim->unit, value, planned, measured,
-                                 tolerance, rw_step_title (dim->step), NULL };
+                                 tolerance, rw_step_title (dim->step), made, asked, deviation, needed, NULL };
 
   rw_csv_row (out, fields);
 }
 
 char *
-rw_list_csv (const RwAnswer *answer, RwUnits units)
+rw_list_csv (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   static const char *const header[] = { "id", "part", "label", "unit", "value", "planned", "measured",
-                                        "tolerance", "step", NULL };
-  g_autoptr (GArray) rows = rw_listing_rows (&answer->now, &answer->planned, &answer->measured);
+                                        "tolerance", "step", "made", "asked", "deviation", "needed", NULL };
+  g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
   GString *out = g_string_new (NULL);
 
   rw_csv_row (out, header);

@@ -8,7 +8,7 @@ rw_list_write (const RwProject *project, const RwAnswer *answer, RwListFormat fo
   switch (format)
     {
     case RW_LIST_CSV:
-      return rw_list_csv (answer, units);
+      return rw_list_csv (project, answer, units);
     case RW_LIST_JSON:
       return rw_list_json (project, answer);
     case RW_LIST_TEXT:

@@ -4,7 +4,7 @@
 #include "list_file.h"
 
 char *rw_list_text (const RwProject *project, const RwAnswer *answer, RwUnits units);
-char *rw_list_csv  (const RwAnswer *answer, RwUnits units);
+char *rw_list_csv  (const RwProject *project, const RwAnswer *answer, RwUnits units);
 char *rw_list_json (const RwProject *project, const RwAnswer *answer);
 
 char *rw_findings_text (const RwAnswer *answer, RwUnits units);

@@ -52,13 +52,17 @@ dimension (RwJsonWriter *writer, const RwRow *row)
   append_number (writer->out, "measured", row->measured);
   append_number (writer->out, "tolerance", dim->tolerance > 0 ? dim->tolerance : NAN);
   append_text (writer->out, "step", rw_step_title (dim->step));
+  append_number (writer->out, "made", row->made);
+  append_number (writer->out, "asked", row->asked);
+  append_number (writer->out, "deviation", rw_row_deviation (row));
+  append_number (writer->out, "needed", rw_row_needed (row));
   end_row (writer);
 }
 
 static void
-dimensions (RwJsonWriter *writer, const RwAnswer *answer)
+dimensions (RwJsonWriter *writer, const RwProject *project, const RwAnswer *answer)
 {
-  g_autoptr (GArray) rows = rw_listing_rows (&answer->now, &answer->planned, &answer->measured);
+  g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
 
   rw_json_name (writer, "dimensions");
   rw_json_begin (writer, '[');
@@ -133,12 +137,27 @@ append_measured_courses (GString *out, const RwMeasured *measured, int count)
 static void
 parameter_value (RwJsonWriter *writer, RwParamId id, const RwProject *project, const RwAnswer *answer)
 {
+  const RwEntry *entry = rw_ledger_find (project->ledger, rw_param (id)->id);
+  const RwMadeStep *made = rw_made_holder_of_param (project->made, id);
+
   begin_row (writer, rw_param (id)->id);
   append_text (writer->out, "unit", rw_param (id)->unit);
   append_number (writer->out, "value", rw_design_get (&answer->now.used, id));
   append_number (writer->out, "planned", rw_design_get (&project->design, id));
-  append_number (writer->out, "measured", answer->measured.param[id]);
+  append_number (writer->out, "measured", entry != NULL ? rw_entry_mean (entry) : NAN);
+  append_number (writer->out, "made", made != NULL ? rw_design_get (&made->held->design, id) : NAN);
   end_row (writer);
+}
+
+static void
+append_made_text (GString *out, const RwMadeStep *made, RwParamId id)
+{
+  g_autofree char *text = made != NULL ? rw_design_write (&made->held->design, id, RW_STYLE_FILE) : NULL;
+
+  if (text != NULL)
+    append_text (out, "made", text);
+  else
+    append_number (out, "made", NAN);
 }
 
 static void
@@ -155,6 +174,7 @@ parameter_text (RwJsonWriter *writer, RwParamId id, const RwProject *project, co
     append_measured_courses (writer->out, &answer->measured, project->design.rim_course_thickness.count);
   else
     append_number (writer->out, "measured", NAN);
+  append_made_text (writer->out, rw_made_holder_of_param (project->made, id), id);
   end_row (writer);
 }
 
@@ -189,7 +209,7 @@ rw_list_json (const RwProject *project, const RwAnswer *answer)
   rw_json_begin (&writer, '{');
   rw_json_name (&writer, "name");
   rw_json_string (writer.out, project->name != NULL ? project->name : "");
-  dimensions (&writer, answer);
+  dimensions (&writer, project, answer);
   findings (&writer, answer);
   steps (&writer);
   parameters (&writer, project, answer);

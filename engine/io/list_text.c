@@ -13,26 +13,63 @@ number (double value, const char *unit, RwUnits units)
 
 /* ---- dimensions ---- */
 
-/* A line of the list; tolerance 0 and a measured NaN are left blank. */
+/* A line of the list; tolerance 0 is left blank. */
 typedef struct
 {
-  const char *id, *label, *unit;
-  double      value, tolerance, planned, measured;
+  const char  *id, *label;
+  double       tolerance;
+  RwReadingRow numbers;
 } Line;
+
+/* How a value came out against what is asked of it now: "off by 0.60, out of tolerance"; NULL where there is nothing to
+ * tell. */
+static char *
+deviation_words (const Line *line, RwUnits units)
+{
+  const RwReadingRow *n = &line->numbers;
+  double off = (isfinite (n->measured) ? n->measured : n->made) - n->asked;
+  g_autofree char *digits = NULL;
+
+  if (!isfinite (off) || !rw_shown_differ (off, 0, n->unit))
+    return NULL;
+  digits = number (off, n->unit, units);
+  return g_strdup_printf ("off by %s%s", digits,
+                          line->tolerance == 0                    ? ""
+                          : fabs (off) > line->tolerance * 1.0001 ? ", out of tolerance"
+                                                                  : ", within tolerance");
+}
+
+/* Where a number comes from that is not simply as planned. */
+static char *
+origin_words (const Line *line, RwUnits units)
+{
+  const RwReadingRow *n = &line->numbers;
+  g_autofree char *planned = isfinite (n->planned) ? number (n->planned, n->unit, units) : g_strdup ("none");
+  g_autofree char *deviation = deviation_words (line, units);
+  const char *what = isfinite (n->measured) ? "measured"
+                     : isfinite (n->made)   ? "made"
+                     : !rw_shown_differ (n->value, n->planned, n->unit) ? NULL
+                     : line->tolerance > 0                              ? "now needed"
+                                                                        : "changed";
+
+  if (what == NULL)
+    return g_strdup ("");
+  return g_strdup_printf ("%s; planned %s%s%s", what, planned, deviation != NULL ? "; " : "",
+                          deviation != NULL ? deviation : "");
+}
 
 static void
 add_line (RwTextTable *columns, const Line *line, RwUnits units)
 {
-  g_autofree char *value = number (line->value, line->unit, units);
+  const RwReadingRow *n = &line->numbers;
+  g_autofree char *value = number (n->value, n->unit, units);
   /* A tolerance is finer than the fractions on a rule. */
-  g_autofree char *tolerance = number (line->tolerance, line->unit,
-                                       rw_units_parts (units) > 0 ? RW_UNITS_INCH : units);
+  RwUnits fine = rw_units_parts (units) > 0 ? RW_UNITS_INCH : units;
+  g_autofree char *tolerance = number (line->tolerance, n->unit, fine);
   g_autofree char *within = g_strconcat ("± ", tolerance, NULL);
-  g_autofree char *planned = isfinite (line->planned) ? number (line->planned, line->unit, units) : NULL;
-  g_autofree char *measured = g_strdup_printf ("measured; planned %s", planned != NULL ? planned : "none");
-  const char *const fields[] = { line->label, value, rw_quantity_unit (line->unit, units),
-                                 line->tolerance > 0 ? within : "", line->id,
-                                 isfinite (line->measured) ? measured : "", NULL };
+  g_autofree char *origin = origin_words (line, fine);
+  const char *const fields[] = { line->label, value, rw_quantity_unit (n->unit, units),
+                                 line->tolerance > 0 ? within : "", line->id, origin, NULL };
 
   rw_text_table_add (columns, fields);
 }
@@ -43,43 +80,43 @@ add_dimension (RwTextTable *columns, const RwRow *row, RwUnits units)
   const RwDim *dim = rw_slot_dim (row->slot);
   g_autofree char *id = rw_slot_id (row->slot);
   g_autofree char *label = rw_slot_label (row->slot);
-  const Line line = { id, label, dim->unit, row->value, dim->tolerance, row->planned, row->measured };
+  const Line line = { id, label, dim->tolerance,
+                      { dim->unit, row->value, row->planned, row->measured, row->made, row->asked } };
 
   add_line (columns, &line, units);
 }
 
-/* What was measured of parameters: they have no row among the dimensions, or one of the same id that shows
+static void
+add_fact (RwTextTable *columns, const RwProject *project, const RwAnswer *answer, const char *id,
+          const char *label, RwUnits units)
+{
+  Line line = { id, label, 0, { 0 } };
+
+  if (rw_listing_find (id, project, &answer->now, &answer->planned, &line.numbers)
+      && (isfinite (line.numbers.measured) || isfinite (line.numbers.made)))
+    add_line (columns, &line, units);
+}
+
+/* What was measured and made of parameters: they have no row among the dimensions, or one of the same id that shows
  * it. */
 static void
-add_measured_parameters (RwTextTable      *columns,
-                         const RwProject  *project,
-                         const RwMeasured *measured,
-                         RwUnits           units)
+add_facts (RwTextTable *columns, const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
-  static const char *const heading[] = { "Measured parameters", NULL };
+  static const char *const heading[] = { "Measured and made parameters", NULL };
   guint before = columns->rows->len;
 
   rw_text_table_add (columns, heading);
   for (RwParamId id = 0; id < RW_PARAM_COUNT; id++)
-    if (isfinite (measured->param[id]) && rw_slot_find (rw_param (id)->id) < 0)
-      {
-        const RwParam *param = rw_param (id);
-        const Line line = { param->id, param->label, param->unit, measured->param[id], 0,
-                            rw_design_get (&project->design, id), measured->param[id] };
+    if (rw_slot_find (rw_param (id)->id) < 0)
+      add_fact (columns, project, answer, rw_param (id)->id, rw_param (id)->label, units);
+  for (int i = 1; i <= answer->now.used.rim_course_thickness.count; i++)
+    {
+      const RwParam *param = rw_param (RW_P_rim_course_thickness);
+      g_autofree char *id = g_strdup_printf ("%s[%d]", param->id, i);
+      g_autofree char *label = g_strdup_printf ("%s %d", param->label, i);
 
-        add_line (columns, &line, units);
-      }
-  for (int i = 0; i < project->design.rim_course_thickness.count; i++)
-    if (isfinite (measured->course_thickness[i]))
-      {
-        const RwParam *param = rw_param (RW_P_rim_course_thickness);
-        g_autofree char *id = g_strdup_printf ("%s[%d]", param->id, i + 1);
-        g_autofree char *label = g_strdup_printf ("%s %d", param->label, i + 1);
-        const Line line = { id, label, param->unit, measured->course_thickness[i], 0,
-                            project->design.rim_course_thickness.at[i], measured->course_thickness[i] };
-
-        add_line (columns, &line, units);
-      }
+      add_fact (columns, project, answer, id, label, units);
+    }
   if (columns->rows->len == before + 1)
     g_ptr_array_set_size (columns->rows, (int) before);
 }
@@ -88,7 +125,7 @@ add_measured_parameters (RwTextTable      *columns,
 static char *
 dimensions (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
-  g_autoptr (GArray) rows = rw_listing_rows (&answer->now, &answer->planned, &answer->measured);
+  g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
   RwTextTable columns = rw_text_table_new (1u << 1);
 
   for (RwStep step = 0; step < RW_STEP_COUNT; step++)
@@ -108,7 +145,7 @@ dimensions (const RwProject *project, const RwAnswer *answer, RwUnits units)
           add_dimension (&columns, row, units);
         }
     }
-  add_measured_parameters (&columns, project, &answer->measured, units);
+  add_facts (&columns, project, answer, units);
   return rw_text_table_end (&columns);
 }
 

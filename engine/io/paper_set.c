@@ -382,8 +382,7 @@ rw_paper_set_new (const RwProject *project, const RwPapersOptions *options, GErr
                   .margin = options->margin_mm > 0 ? options->margin_mm : RW_PAPER_MARGIN,
                   .overlap = options->overlap_mm > 0 ? options->overlap_mm : RW_PAPER_OVERLAP };
 
-  rw_measured_init (measured);
-  rw_ledger_fill (project->ledger, measured);
+  rw_project_measured (project, measured);
   rw_solve (&design, measured, result);
   rw_solve (&design, NULL, planned);
   maker.job = (RwPaperJob){ .project = project,

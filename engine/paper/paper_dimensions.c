@@ -78,7 +78,7 @@ set_row (RwColumn *column, const Places *at, const RwRow *row)
 RwSheet *
 rw_paper_dimensions (const RwPaperJob *job)
 {
-  g_autoptr (GArray) rows = rw_listing_rows (job->result, job->planned, job->measured);
+  g_autoptr (GArray) rows = rw_listing_rows (job->project, job->result, job->planned);
   RwColumn column = rw_column_begin (job, _("Dimensions"));
   Places at = places_of (job);
 

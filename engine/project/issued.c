@@ -132,6 +132,8 @@ static const char *const unit_names[] = {
   [RW_UNITS_MM] = "mm",
   [RW_UNITS_INCH] = "inch",
   [RW_UNITS_FRACTION] = "fraction",
+  [RW_UNITS_FRACTION_32] = "fraction-32",
+  [RW_UNITS_FRACTION_16] = "fraction-16",
 };
 
 const char *

@@ -34,7 +34,7 @@ void rw_issued_append (RwIssued *issued, const char *date, RwUnits units, const 
 /* The last issue that a paper was in, or the last at all for NULL; NULL where there is none. */
 const RwIssue *rw_issued_last (const RwIssued *issued, const char *paper);
 
-/* "mm", "inch", "fraction": the names of units in files. */
+/* "mm", "inch", "fraction", "fraction-32" ...: the names of units in files. */
 const char *rw_units_name (RwUnits units);
 /* -1: no such name. */
 int         rw_units_find (const char *name);

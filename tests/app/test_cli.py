@@ -15,7 +15,8 @@ import unittest
 from pathlib import Path
 
 PROGRAM = sys.argv.pop(1) if len(sys.argv) > 1 else None
-DIMENSION = ["id", "part", "label", "unit", "value", "planned", "measured", "tolerance", "step"]
+DIMENSION = ["id", "part", "label", "unit", "value", "planned", "measured", "tolerance", "step", "made", "asked",
+             "deviation", "needed"]
 PARAMETER = ["id", "group", "label", "kind", "unit", "default", "min", "max", "step", "meaning"]
 
 
