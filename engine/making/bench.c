@@ -166,6 +166,18 @@ rw_bench_try (const RwBench *bench, const double *off, double *outcomes)
 
 /* ---- making and unmaking ---- */
 
+/* The bridge that is there, or the one that was thought of before anything was measured. */
+static double
+intended_bridge (const RwDesign *design, const RwMeasured *measured)
+{
+  RwResult plan;
+
+  if (measured != NULL && isfinite (measured->param[RW_P_bridge_height]))
+    return measured->param[RW_P_bridge_height];
+  rw_solve (design, NULL, &plan);
+  return plan.value[RW_BRIDGE_HEIGHT];
+}
+
 /* Facts that the side view takes as such, whatever was worked out from what. */
 static void
 fix_facts (RwBench *bench)
@@ -193,6 +205,8 @@ bridge_rate (RwBench *bench)
       RwMeasured measured = bench->measured;
 
       measured.param[RW_P_bridge_height] = measured.slot[RW_BRIDGE_HEIGHT] = height + (i == 0 ? -step : step);
+      if (!bench->place_known)
+        place_bridge (bench, &measured);
       rw_solve (&bench->design, &measured, &result);
       action[i] = result.side.action;
     }
@@ -206,7 +220,6 @@ settle (RwBench *bench, double action)
   double height = bench->planned.value[RW_BRIDGE_HEIGHT];
 
   rw_solve (&bench->design, &bench->measured, &bench->planned);
-  bench->bridge_height = height;
   bench->bridge_rate = bridge_rate (bench);
   rw_outcomes_read (&bench->planned, &bench->planned, bench->outcomes);
   bench->action_wanted = action_follows ? action : bench->planned.used.setup_action;
@@ -231,6 +244,7 @@ rw_bench_new (const RwDesign *design, const RwMeasured *measured)
     return NULL;
   list_cuts (bench, measured);
   fix_facts (bench);
+  bench->bridge_height = intended_bridge (design, measured);
   return settle (bench, bench->planned.side.action) ? g_steal_pointer (&bench) : NULL;
 }
 

@@ -31,7 +31,7 @@ typedef struct
   double     outcomes[RW_OUTCOME_ALL];
   GArray    *cuts;     /* of RwCut */
   double     action_wanted;
-  double     bridge_height; /* planned */
+  double     bridge_height; /* as measured, else as planned before anything was measured; NaN where neither is */
   double     bridge_rate;   /* of the action, mm for a mm of bridge height */
   gboolean   place_known;   /* the bridge's place has been measured */
 } RwBench;
