@@ -55,6 +55,7 @@ const RwMember rw_members[] = {
   { "measured", rw_member_read_measured, rw_member_write_measured },
   { "made", rw_member_read_made, rw_member_write_made },
   { "issued", rw_member_read_issued, rw_member_write_issued },
+  { "shelf", rw_member_read_shelf, rw_member_write_shelf },
   { "notes", read_notes, write_notes },
 };
 const int rw_members_count = G_N_ELEMENTS (rw_members);

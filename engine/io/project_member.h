@@ -37,6 +37,9 @@ void     rw_member_write_made (RwJsonWriter *writer, const RwProject *project);
 gboolean rw_member_read_issued (RwProject *project, JsonNode *node, GError **error);
 void     rw_member_write_issued (RwJsonWriter *writer, const RwProject *project);
 
+gboolean rw_member_read_shelf (RwProject *project, JsonNode *node, GError **error);
+void     rw_member_write_shelf (RwJsonWriter *writer, const RwProject *project);
+
 /* ---- tools for reading ---- */
 
 /* Both return FALSE, and set the error.  format, still to be translated, has one %s for what. */

@@ -45,6 +45,7 @@ rw_project_new (void)
   project->ledger = rw_ledger_new ();
   project->made = rw_made_new ();
   project->issued = rw_issued_new ();
+  project->shelf = rw_shelf_new ();
   project->unknown = table_new ();
   return project;
 }
@@ -60,6 +61,7 @@ rw_project_copy (const RwProject *project)
   copy->ledger = rw_ledger_copy (project->ledger);
   copy->made = rw_made_copy (project->made);
   copy->issued = rw_issued_copy (project->issued);
+  copy->shelf = rw_shelf_copy (project->shelf);
   copy->unknown = table_copy (project->unknown);
   return copy;
 }
@@ -73,6 +75,7 @@ rw_project_equal (const RwProject *a, const RwProject *b)
          && rw_ledger_equal (a->ledger, b->ledger)
          && rw_made_equal (a->made, b->made)
          && rw_issued_equal (a->issued, b->issued)
+         && rw_shelf_equal (a->shelf, b->shelf)
          && table_equal (a->unknown, b->unknown);
 }
 
@@ -86,6 +89,7 @@ rw_project_free (RwProject *project)
   rw_ledger_free (project->ledger);
   rw_made_free (project->made);
   rw_issued_free (project->issued);
+  rw_shelf_free (project->shelf);
   g_hash_table_unref (project->unknown);
   g_free (project);
 }

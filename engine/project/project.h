@@ -1,10 +1,11 @@
-/* A project: the design as planned, what was measured and made, what papers left, and the maker's notes.  What a
- * project file holds. */
+/* A project: the design as planned, what was measured and made, what papers left, what there is to build from, and the
+ * maker's notes.  What a project file holds. */
 #pragma once
 
 #include "issued.h"
 #include "ledger.h"
 #include "made.h"
+#include "shelf.h"
 
 typedef struct
 {
@@ -14,6 +15,7 @@ typedef struct
   RwLedger *ledger;
   RwMade   *made;
   RwIssued *issued;
+  RwShelf  *shelf;
   GHashTable *unknown; /* members of the file that this version does not know: JSON text by path; see io/project_file.h */
 } RwProject;
 
