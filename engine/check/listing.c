@@ -1,6 +1,8 @@
 #include "listing.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
+#include <stdio.h>
 #include <string.h>
 
 static double
@@ -169,6 +171,21 @@ static double
 course (const RwDesign *design, int k)
 {
   return k < design->rim_course_thickness.count ? design->rim_course_thickness.at[k] : NAN;
+}
+
+char *
+rw_reading_label (const char *id, const char *(*translate) (const char *english))
+{
+  int slot = rw_slot_find (id), param = rw_param_find (id), k = 0;
+  const RwParam *courses = rw_param (RW_P_rim_course_thickness);
+
+  if (slot >= 0)
+    return rw_slot_label_in ((RwSlot) slot, translate);
+  if (param >= 0)
+    return g_strdup (translate (rw_param ((RwParamId) param)->label));
+  if (!g_str_has_prefix (id, courses->id) || sscanf (id + strlen (courses->id), "[%d]", &k) != 1)
+    return NULL;
+  return g_strdup_printf (translate (N_("%s %d")), translate (courses->label), k);
 }
 
 gboolean

@@ -26,6 +26,10 @@ double rw_row_needed (const RwRow *row);
  * of them missing is a difference, both missing is none. */
 gboolean rw_shown_differ (double a, double b, const char *unit);
 
+/* What a number is called, by its id, with the index worked in; translate as for rw_slot_label_in().  A new string;
+ * NULL for an id that nobody knows. */
+char *rw_reading_label (const char *id, const char *(*translate) (const char *english));
+
 /* One value of the design, or a dimension, by its id: what RwRow says of dimensions for both. */
 typedef struct
 {

@@ -94,9 +94,24 @@ find_dim (const char *id)
   return NULL;
 }
 
+/* A family of more members, such as the frets, is left to the list of dimensions and to papers of its own. */
+#define FEW 6
+
+static int
+members (const RwDim *dim, const RwResult *result)
+{
+  int count = 0;
+
+  for (int i = 0; i < dim->span; i++)
+    count += isfinite (result->value[dim->first + (RwSlot) i]);
+  return count;
+}
+
 static void
 add_dim (GPtrArray *ids, const RwDim *dim, const RwResult *result)
 {
+  if (members (dim, result) > FEW)
+    return;
   for (int i = 0; i < dim->span; i++)
     {
       RwSlot slot = dim->first + (RwSlot) i;

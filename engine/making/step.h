@@ -47,8 +47,8 @@ typedef enum
 RwStepState rw_step_state (const RwStepInfo *info, const RwMade *made, const RwDesign *used, guint *waits_for);
 const char *rw_step_state_name (RwStepState state); /* "done", "possible", "waiting": for files */
 
-/* What is to be read off before and after, as ids with indices written out, as far as the build has them.  New arrays
- * that end with NULL. */
+/* What is to be read off before and after, as ids with indices written out, as far as the build has them; of families
+ * only small ones.  New arrays that end with NULL. */
 char **rw_step_given  (const RwStepInfo *info, const RwResult *result);
 char **rw_step_yields (const RwStepInfo *info, const RwResult *result);
 
