@@ -272,17 +272,17 @@ draw_above (RwDraft *draft)
 /* From the rim's inside to the middle of the face. */
 #define FACE_BESIDE 84.0
 
-static double
-face_middle (const RwDraft *draft)
+double
+rw_heel_face_middle (const RwResult *result)
 {
-  return -rim (draft) + draft->design->rim_wall + FACE_BESIDE;
+  return -result->used.rim_outer_diameter / 2 + result->used.rim_wall + FACE_BESIDE;
 }
 
 static void
 draw_face (RwDraft *draft)
 {
   const RwDesign *design = draft->design;
-  double x = face_middle (draft), top = rw_heel_width (draft->result, 0) / 2,
+  double x = rw_heel_face_middle (draft->result), top = rw_heel_width (draft->result, 0) / 2,
          cap = rw_heel_width (draft->result, design->joint_heel_depth) / 2;
   double glue = rw_heel_width (draft->result, design->fretboard_thickness) / 2;
   double relief = fmin (rw_draft_value (draft, RW_JOINT_RELIEF_HEIGHT), design->joint_heel_depth),
@@ -307,7 +307,7 @@ static void
 draw_face_holes (RwDraft *draft)
 {
   RwAcross across = rw_across (draft->design);
-  double x = face_middle (draft);
+  double x = rw_heel_face_middle (draft->result);
 
   for (int i = 0; i < across.count; i++)
     {
@@ -336,7 +336,7 @@ static void
 face_sizes (RwDraft *draft)
 {
   const RwDesign *design = draft->design;
-  double x = face_middle (draft), half = rw_heel_width (draft->result, 0) / 2,
+  double x = rw_heel_face_middle (draft->result), half = rw_heel_width (draft->result, 0) / 2,
          cap = rw_heel_width (draft->result, design->joint_heel_depth) / 2;
   double top = height_at (draft, 0), foot = height_at (draft, design->joint_heel_depth);
 

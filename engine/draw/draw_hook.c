@@ -74,6 +74,14 @@ bent_sizes (RwDraft *draft)
                  (RwNote){ { rod, end * 0.45 }, { rod + 9, end * 0.45 - 10 }, 2, RW_DIAMETER, NULL });
 }
 
+void
+rw_draw_hook_bent (RwDraft *draft)
+{
+  draw_bent (draft);
+  draw_thread (draft);
+  bent_sizes (draft);
+}
+
 /* ---- before bending ---- */
 
 #define BLANK_BESIDE 34.0
@@ -106,8 +114,8 @@ draw_blank (RwDraft *draft)
 #define SECTION_BELOW 26.0
 #define HATCH 1.8
 
-static void
-draw_hoop_section (RwDraft *draft)
+void
+rw_draw_hoop_section (RwDraft *draft)
 {
   const RwDesign *design = draft->design;
   double half = design->hoop_thickness / 2, top = -rw_draft_value (draft, RW_HOOKS_CUT) - SECTION_BELOW,
@@ -198,11 +206,9 @@ rw_draw_hook (RwDraft *draft)
   guint first;
   double outer = rw_draft_value (draft, RW_HOOP_OUTER_DIAMETER) / 2;
 
-  draw_bent (draft);
-  draw_thread (draft);
-  bent_sizes (draft);
+  rw_draw_hook_bent (draft);
   draw_blank (draft);
-  draw_hoop_section (draft);
+  rw_draw_hoop_section (draft);
   first = draft->sheet->items->len;
   draw_hoop (draft);
   if (draft->design->build_handed == RW_HANDED_LEFT)

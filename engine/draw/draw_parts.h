@@ -31,6 +31,8 @@ void rw_draw_sections  (RwDraft *draft);
 void rw_draw_fretboard (RwDraft *draft);
 void rw_draw_hook      (RwDraft *draft);
 
+void rw_draw_hook_bent    (RwDraft *draft); /* the hook alone */
+void rw_draw_hoop_section (RwDraft *draft); /* below it */
 void rw_draw_diameter     (RwDraft *draft); /* the rim's, on a plan that stands alone */
 void rw_draw_segment      (RwDraft *draft, RwPoint at); /* or stave; at: the left end of its long edge */
 void rw_draw_ring         (RwDraft *draft); /* of segments or staves, from the head side, about the origin */
@@ -52,7 +54,8 @@ void rw_draw_hooks_side   (RwDraft *draft); /* they stand out farther than the h
 
 /* Where the parts of a detail stand on its sheet. */
 RwPoint rw_section_origin (const RwResult *result, int section); /* centre line and glue line, of 0 .. 4 */
-double  rw_heel_plan_rise (const RwResult *result);             /* of the plan over the side */
+double  rw_heel_plan_rise   (const RwResult *result);           /* of the plan over the side */
+double  rw_heel_face_middle (const RwResult *result);           /* x of the face seen from the pot */
 
 /* Where a plane of the instrument comes to lie on the sheet. */
 typedef RwPoint (*RwMap) (const RwResult *result, double x, double y);

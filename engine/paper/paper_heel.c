@@ -9,11 +9,17 @@
 #define WEDGE_LENGTH 150.0
 #define WEDGE_LEAST 4.0 /* height of its thin end, so that it can be cut */
 
+static double
+wedge_height (const RwDraft *draft)
+{
+  return WEDGE_LEAST + WEDGE_LENGTH * tan (fabs (rw_draft_value (draft, RW_NECK_ANGLE)) * G_PI / 180);
+}
+
 /* at: lower left corner. */
 static void
 draw_wedge (RwDraft *draft, RwPoint at)
 {
-  double angle = rw_draft_value (draft, RW_NECK_ANGLE), rise = WEDGE_LENGTH * tan (fabs (angle) * G_PI / 180);
+  double angle = rw_draft_value (draft, RW_NECK_ANGLE), rise = wedge_height (draft) - WEDGE_LEAST;
   const RwPoint corners[] = { at,
                               { at.x + WEDGE_LENGTH, at.y },
                               { at.x + WEDGE_LENGTH, at.y + WEDGE_LEAST },
@@ -30,6 +36,7 @@ draw_wedge (RwDraft *draft, RwPoint at)
 
 #define CURVE_PAST 10.0
 #define CURVE_BACK 16.0
+#define CURVE_OVER 12.0 /* its middle over that of the view from above */
 
 /* at: the middle of the curve. */
 static void
@@ -50,6 +57,11 @@ draw_curve (RwDraft *draft, RwPoint at)
   rw_paper_words (draft, (RwPoint){ at.x, foot - 6 }, _("curve of the rim's outside, for the hollow"));
 }
 
+/* Beside the wedge, under the face, where the second page has room. */
+#define NOTES_WIDE 112.0
+#define NOTES_BESIDE 44.0 /* of the face's middle */
+#define NOTES_BELOW 26.0  /* the heel's cap */
+
 static void
 write_notes (RwDraft *draft, RwPoint at)
 {
@@ -57,40 +69,55 @@ write_notes (RwDraft *draft, RwPoint at)
   g_autofree char *deep = rw_paper_length (draft, rw_draft_value (draft, RW_JOINT_RELIEF_DEPTH), 1);
   g_autofree char *down = rw_paper_length (draft, rw_draft_value (draft, RW_JOINT_RELIEF_HEIGHT), 1);
   g_autofree char *heel = rw_paper_degrees (draft, rw_draft_value (draft, RW_JOINT_HEEL_ANGLE));
+  g_autofree char *cut = g_strdup_printf (
+      _("Cut the face while the blank is square: %s to the fretboard. Lay the wedge under the blank, try the cut in "
+        "scrap, and check with a bevel."),
+      heel);
+  g_autofree char *hollows = g_strdup_printf (
+      _("Hollow %s deep in the middle. Relief for the hoop %s deep, down to %s under the fretboard's surface."),
+      hollow, deep, down);
 
-  rw_paper_print (draft, &at,
-                  _("Cut the face while the blank is square: %s to the fretboard. Lay the wedge under the "
-                      "blank, try the cut in scrap, and check with a bevel."),
-                  heel);
-  rw_paper_print (draft, &at,
-                  _("Hollow %s deep in the middle. Relief for the hoop %s deep, down to %s under the "
-                      "fretboard's surface."),
-                  hollow, deep, down);
-  rw_paper_line (draft, &at,
-                 _("A straightedge along the frets then shows the board's height over the head plane at "
-                     "the rim; ease the face until it is right. Mark the rim's holes from the neck."));
-  rw_paper_line (draft, &at,
-                 _("Measured: rim outside ____________   neck angle ____________   board over the head at "
-                     "the rim ____________"));
-  rw_paper_line (draft, &at,
-                 _("A neck blank is heavy and tips: clamp it to a jig for every cut, and follow the saw "
-                     "maker's manual."));
+  rw_paper_line_within (draft, &at, NOTES_WIDE, cut);
+  rw_paper_line_within (draft, &at, NOTES_WIDE, hollows);
+  rw_paper_line_within (draft, &at, NOTES_WIDE,
+                        _("A straightedge along the frets then shows the board's height over the head plane at the "
+                          "rim; ease the face until it is right. Mark the rim's holes from the neck."));
+  rw_paper_line_within (draft, &at, NOTES_WIDE,
+                        _("Measured: rim outside ____________   neck angle ____________   board over the head at "
+                          "the rim ____________"));
+  rw_paper_line_within (draft, &at, NOTES_WIDE,
+                        _("A neck blank is heavy and tips: clamp it to a jig for every cut, and follow the saw "
+                          "maker's manual."));
 }
 
-#define ROOM 24.0
+#define BEHIND 58.0 /* from the rim's face to the words of the views */
+
+/* Which view is which, and which way round it lies. */
+static void
+draw_sides (RwDraft *draft)
+{
+  double x = -draft->design->rim_outer_diameter / 2 - BEHIND, rise = rw_heel_plan_rise (draft->result);
+  double half = rw_draft_value (draft, RW_JOINT_HEEL_WIDTH) / 2;
+  gboolean left = draft->design->build_handed == RW_HANDED_LEFT;
+
+  rw_paper_words (draft, (RwPoint){ x, rise + half + 3 }, left ? _("bass side") : _("treble side"));
+  rw_paper_words (draft, (RwPoint){ x, rise - half - 6 }, left ? _("treble side") : _("bass side"));
+  rw_paper_words (draft, (RwPoint){ x - 6, -draft->design->neck_thickness_last - 24 },
+                  _("from the side, head side up"));
+}
 
 RwSheet *
 rw_paper_heel (const RwPaperJob *job)
 {
   RwDraft draft = rw_paper_begin (job, _("Heel card"));
-  double half = rw_draft_value (&draft, RW_JOINT_HEEL_WIDTH) / 2;
   RwPoint under;
 
   rw_draw_heel (&draft);
+  draw_sides (&draft);
   under = rw_paper_under (&draft);
-  draw_wedge (&draft, (RwPoint){ under.x, under.y - ROOM });
-  draw_curve (&draft, (RwPoint){ under.x + WEDGE_LENGTH + ROOM + half, under.y - ROOM + CURVE_BACK });
-  under = rw_paper_under (&draft);
-  write_notes (&draft, (RwPoint){ under.x, under.y + ROOM - 4 });
+  draw_wedge (&draft, (RwPoint){ under.x, under.y - wedge_height (&draft) });
+  draw_curve (&draft, (RwPoint){ rw_heel_face_middle (draft.result), rw_heel_plan_rise (draft.result) + CURVE_OVER });
+  write_notes (&draft, (RwPoint){ rw_heel_face_middle (draft.result) - NOTES_BESIDE,
+                                  draft.design->neck_set_height - draft.design->joint_heel_depth - NOTES_BELOW });
   return rw_paper_end (&draft);
 }

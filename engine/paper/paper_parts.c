@@ -61,9 +61,9 @@ rw_paper_length (const RwDraft *draft, double value, int decimals)
     {
       g_autofree char *metric = rw_quantity_write (value, "mm", RW_UNITS_MM, 1, draft->sheet->style.decimal);
 
-      return g_strdup_printf ("%s in (%s mm)", figure, metric);
+      return g_strdup_printf ("%s" RW_NO_BREAK "in (%s" RW_NO_BREAK "mm)", figure, metric);
     }
-  return g_strdup_printf ("%s %s", figure, rw_quantity_unit ("mm", draft->sheet->style.units));
+  return g_strconcat (figure, RW_NO_BREAK, rw_quantity_unit ("mm", draft->sheet->style.units), NULL);
 }
 
 char *
@@ -104,7 +104,7 @@ rw_paper_fit (const char *words, double width)
     {
       g_autofree char *line = NULL;
 
-      if (end[1] != ' ' && end[1] != '\0')
+      if ((end[1] != ' ' || end[2] == '_') && end[1] != '\0') /* a place to write in stays with its name */
         continue;
       line = g_strndup (words, (gsize)(end + 1 - words));
       if (fit > 0 && rw_lettering_width (line) > room)
@@ -117,8 +117,21 @@ rw_paper_fit (const char *words, double width)
 void
 rw_paper_line (RwDraft *draft, RwPoint *at, const char *words)
 {
+  rw_paper_line_within (draft, at, NOTE_WIDTH, words);
+}
+
+void
+rw_paper_cell (RwDraft *draft, RwPoint at, RwAlign align, const char *words)
+{
   rw_draft_set (draft, RW_LAYER_TEXT, RW_SUBJECT_NONE);
-  for (gsize fit = rw_paper_fit (words, NOTE_WIDTH); fit > 0; fit = rw_paper_fit (words, NOTE_WIDTH))
+  rw_sheet_text (draft->sheet, at.x, at.y, align, RW_LETTERS_SMALL, words);
+}
+
+void
+rw_paper_line_within (RwDraft *draft, RwPoint *at, double width, const char *words)
+{
+  rw_draft_set (draft, RW_LAYER_TEXT, RW_SUBJECT_NONE);
+  for (gsize fit = rw_paper_fit (words, width); fit > 0; fit = rw_paper_fit (words, width))
     {
       g_autofree char *line = g_strndup (words, fit);
 
@@ -142,18 +155,24 @@ rw_paper_print (RwDraft *draft, RwPoint *at, const char *format, ...)
   rw_paper_line (draft, at, words);
 }
 
-/* Dimensions stand out from the paths by this much at most. */
-#define DIMENSIONS_REACH 34.0
+RwBox
+rw_paper_box (RwDraft *draft)
+{
+  g_autoptr (RwLayout) layout = NULL;
+
+  rw_draft_drop_unsolved (draft);
+  layout = rw_layout_new (draft->sheet, 1, 0);
+  return layout->extent;
+}
+
+#define NOTES_UNDER 8.0
 
 RwPoint
 rw_paper_under (RwDraft *draft)
 {
-  RwBox extent;
+  RwBox box = rw_paper_box (draft);
 
-  rw_draft_drop_unsolved (draft);
-  extent = rw_sheet_extent (draft->sheet);
-
-  return (RwPoint){ extent.x0, extent.y0 - DIMENSIONS_REACH };
+  return (RwPoint){ box.x0, box.y0 - NOTES_UNDER };
 }
 
 /* Marks */

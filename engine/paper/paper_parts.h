@@ -10,6 +10,9 @@
 #include "draw/draw_parts.h"
 #include "paper.h"
 
+/* Between a figure and its unit. */
+#define RW_NO_BREAK "\302\240"
+
 RwDraft rw_paper_begin (const RwPaperJob *job, const char *title);
 RwSheet *rw_paper_end (RwDraft *draft);
 
@@ -32,10 +35,17 @@ void rw_paper_side (RwDraft *draft, RwPoint at, double turn, const char *words);
 /* Bytes of words that go on one line of small letters: up to the last space within the width, or all. */
 gsize rw_paper_fit (const char *words, double width);
 
-/* Where notes may begin: at the left, under all that is drawn so far and its dimensions. */
+/* The box round all that is drawn so far, lettering and dimensions too. */
+RwBox rw_paper_box (RwDraft *draft);
+/* Where notes may begin: at the left, under all of that. */
 RwPoint rw_paper_under (RwDraft *draft);
 /* A note, in as many lines as it takes: at moves on to the place of the next. */
 void rw_paper_line (RwDraft *draft, RwPoint *at, const char *words);
+/* The same in lines of a width, mm. */
+void rw_paper_line_within (RwDraft *draft, RwPoint *at, double width, const char *words);
+/* A cell of a table: small letters on a base line, y down from at by rows. */
+#define RW_PAPER_ROW 4.4
+void rw_paper_cell (RwDraft *draft, RwPoint at, RwAlign align, const char *words);
 G_GNUC_PRINTF (3, 4)
 void rw_paper_print (RwDraft *draft, RwPoint *at, const char *format, ...);
 

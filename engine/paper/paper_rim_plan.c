@@ -56,7 +56,7 @@ draw_hook (RwDraft *draft, int hook)
          leg = rw_hook_place (draft->result).foot_radius;
   RwPoint face = { rw_draft_value (draft, RW_HOOKS_X + hook), rw_draft_value (draft, RW_HOOKS_Y + hook) };
   RwPoint in = rw_place_round (angle, inner - 6, 0), axis = rw_place_round (angle, leg, 0);
-  RwPoint number_at = rw_place_round (angle, inner - 12, 0), figure_at = rw_place_round (angle, leg + 17, 0);
+  RwPoint number_at = rw_place_round (angle, inner - 12, 0), figure_at = rw_place_round (angle, inner - 23, 0);
   g_autofree char *number = g_strdup_printf ("%d", hook), *figure = rw_paper_degrees (draft, degrees);
 
   draw_shoe (draft, angle, hook);
@@ -129,10 +129,14 @@ draw_bridge (RwDraft *draft)
                  (RwSpan){ RW_MEASURE_HORIZONTAL, { 0, -reach }, { x, -reach }, -8, 1, NULL });
 }
 
+/* Words and figures stand within the ring, so that it takes no more pages than it must. */
+#define PAST_HOOKS 5.0
+#define WORDS_IN 40.0
+
 static void
 draw_axes (RwDraft *draft)
 {
-  double reach = rw_pot_reach (draft->result) + 26;
+  double reach = rw_pot_reach (draft->result) + PAST_HOOKS;
 
   rw_draft_set (draft, RW_LAYER_AXES, RW_SUBJECT_NONE);
   rw_name (rw_sheet_line (draft->sheet, RW_PEN_CENTRE, -reach, 0, reach, 0), N_ ("Axis of the strings"), 0);
@@ -145,25 +149,44 @@ draw_sizes (RwDraft *draft)
   double inner = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2;
   RwPoint out = rw_place_round (0.62 * G_PI, outer_radius (draft), 0),
           in = rw_place_round (0.7 * G_PI, inner, 0);
-  RwPoint bearing = rw_place_round (0.3 * G_PI, rw_draft_value (draft, RW_HEAD_RADIUS), 0);
+  RwPoint bearing = rw_place_round (0.29 * G_PI, rw_draft_value (draft, RW_HEAD_RADIUS), 0);
+  g_autofree char *radius = rw_paper_length (draft, rw_draft_value (draft, RW_HEAD_RADIUS), 1);
+  g_autofree char *words = g_strdup_printf (_("bearing circle, R %s"), radius);
 
   rw_note_param (draft, RW_P_rim_outer_diameter,
                  (RwNote){ out, { out.x - 24, out.y - 44 }, 1, RW_DIAMETER, NULL });
   rw_note_slot (draft, RW_RIM_INNER_DIAMETER, (RwNote){ in, { in.x - 30, in.y - 30 }, 1, RW_DIAMETER, NULL });
-  rw_note_slot (draft, RW_HEAD_RADIUS,
-                (RwNote){ bearing, { bearing.x + 24, bearing.y - 40 }, 1, RW_RADIUS, _(" bearing") });
+  rw_draft_slot (draft, DIMENSIONS, RW_HEAD_RADIUS);
+  rw_sheet_leader (draft->sheet, bearing, (RwPoint){ bearing.x + 34, bearing.y - 52 }, RW_FIGURE_WORKED_OUT, words);
 }
 
 static void
 draw_sides (RwDraft *draft)
 {
-  double reach = rw_pot_reach (draft->result);
+  double in = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2 - WORDS_IN;
 
-  rw_paper_side (draft, (RwPoint){ -reach - 22, 4 }, 0, _("neck"));
-  rw_paper_side (draft, (RwPoint){ reach + 22, 4 }, 0, _("tail"));
-  rw_paper_side (draft, (RwPoint){ 18, reach + 20 }, 0, _("treble"));
-  rw_paper_side (draft, (RwPoint){ 18, -reach - 22 }, 0, _("bass"));
-  rw_paper_side (draft, (RwPoint){ -45, 8 }, 0, _("head side up"));
+  rw_paper_side (draft, (RwPoint){ -in, 3 }, 0, _("neck"));
+  rw_paper_side (draft, (RwPoint){ in, 3 }, 0, _("tail"));
+  rw_paper_side (draft, (RwPoint){ 34, in }, 0, _("treble"));
+  rw_paper_side (draft, (RwPoint){ 34, -in }, 0, _("bass"));
+}
+
+#define NOTES_WIDE 78.0
+#define NOTES_ROOM 100.0 /* inside radius that takes them */
+
+static void
+write_notes (RwDraft *draft)
+{
+  double inner = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2;
+  RwPoint at = inner > NOTES_ROOM ? (RwPoint){ -NOTES_WIDE - 4, -8 } : rw_paper_under (draft);
+  double wide = inner > NOTES_ROOM ? NOTES_WIDE : 2 * NOTES_WIDE;
+
+  rw_paper_line_within (draft, &at, wide,
+                        _("Head side up. Hooks are counted from the neck towards the treble side; their angles run "
+                          "from the neck's centre line."));
+  rw_paper_line_within (draft, &at, wide,
+                        _("The circles are the wood's outside and inside, the bearing circle, and the hoop's "
+                          "outside."));
 }
 
 RwSheet *
@@ -181,5 +204,6 @@ rw_paper_rim_plan (const RwPaperJob *job)
   draw_sizes (&draft);
   draw_sides (&draft);
   rw_paper_mirror_across (&draft);
+  write_notes (&draft);
   return rw_paper_end (&draft);
 }

@@ -5,27 +5,32 @@
 /* The whole ring of one course, to put the segments down on while they are glued: joints and the circles to
  * turn to.  Pot frame; a left-handed build is mirrored, so that its turned courses are too. */
 
-/* In the middle of the upper half, where a page is likely to show them whole; under a small ring. */
-#define NOTES_AT ((RwPoint){ -78, 60 })
+/* Within the ring, on its treble half towards the neck, where the first page is likely to show them whole; under
+ * a small ring. */
 #define NOTES_ROOM 105.0 /* inside radius that they take */
+#define NOTES_WIDE 72.0
+#define NOTES_HIGH 60.0
 
 static void
 write_notes (RwDraft *draft)
 {
   gboolean inside = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2 > NOTES_ROOM;
-  RwPoint at = inside ? NOTES_AT : rw_paper_under (draft);
+  double wide = inside ? NOTES_WIDE : 2 * NOTES_WIDE;
+  RwPoint at = inside ? (RwPoint){ -NOTES_WIDE - 8, NOTES_HIGH } : rw_paper_under (draft);
   g_autofree char *corner = rw_paper_length (draft, rw_draft_value (draft, RW_RIM_CORNER_DIAMETER), 1);
   g_autofree char *speed
       = rw_quantity_write (rw_draft_value (draft, RW_RIM_SPINDLE_LIMIT), "1/min", RW_UNITS_MM, 0, '.');
+  g_autofree char *limit = g_strdup_printf (
+      _("Corners swing %s before turning: keep the lathe at or under %s turns a minute, and under what its maker's "
+        "manual allows."),
+      corner, speed);
 
-  rw_paper_line (draft, &at, _("Seen from the head side. Lay the sheet on a flat caul under clear film."));
+  rw_paper_line_within (draft, &at, wide,
+                        _("Seen from the head side. Lay the sheet on a flat caul under clear film."));
   if (draft->design->rim_construction == RW_RIM_SEGMENTS)
-    rw_paper_line (draft, &at,
-                   _("This is the first course; the thin dashed joints are those of the next."));
-  rw_paper_print (draft, &at,
-                  _("Corners swing %s before turning: keep the lathe at or under %s turns a minute, and "
-                      "under what its maker's manual allows."),
-                  corner, speed);
+    rw_paper_line_within (draft, &at, wide,
+                          _("This is the first course; the thin dashed joints are those of the next."));
+  rw_paper_line_within (draft, &at, wide, limit);
 }
 
 /* The axes' ends, which leave the middle free for notes, and the centre. */
@@ -45,11 +50,16 @@ draw_axes (RwDraft *draft, double reach)
   rw_cross (draft, (RwPoint){ 0, 0 }, 8);
 }
 
+/* Words stand within the ring, so that it takes no more pages than it must. */
+#define WORDS_IN 20.0
+#define PAST_CORNERS 3.0
+
 RwSheet *
 rw_paper_ring (const RwPaperJob *job)
 {
   RwDraft draft = rw_paper_begin (job, _("Ring to glue on"));
-  double reach = rw_draft_value (&draft, RW_RIM_CORNER_DIAMETER) / 2 + 12;
+  double reach = rw_draft_value (&draft, RW_RIM_CORNER_DIAMETER) / 2 + PAST_CORNERS;
+  double inner = rw_draft_value (&draft, RW_RIM_INNER_DIAMETER) / 2;
 
   if (draft.design->rim_construction == RW_RIM_PLIES)
     {
@@ -58,10 +68,10 @@ rw_paper_ring (const RwPaperJob *job)
     }
   rw_draw_ring (&draft);
   draw_axes (&draft, reach);
-  rw_paper_side (&draft, (RwPoint){ -reach - 8, 4 }, 0, _("neck"));
-  rw_paper_side (&draft, (RwPoint){ reach + 8, 4 }, 0, _("tail"));
-  rw_paper_side (&draft, (RwPoint){ 14, reach - 4 }, 0, _("treble"));
-  rw_paper_side (&draft, (RwPoint){ 14, -reach + 4 }, 0, _("bass"));
+  rw_paper_side (&draft, (RwPoint){ -inner + WORDS_IN, 3 }, 0, _("neck"));
+  rw_paper_side (&draft, (RwPoint){ inner - WORDS_IN, 3 }, 0, _("tail"));
+  rw_paper_side (&draft, (RwPoint){ 16, inner - WORDS_IN }, 0, _("treble"));
+  rw_paper_side (&draft, (RwPoint){ 16, -inner + WORDS_IN }, 0, _("bass"));
   rw_paper_mirror_across (&draft);
   write_notes (&draft);
   return rw_paper_end (&draft);
