@@ -44,14 +44,8 @@ drop_sheet (RwCanvas *self)
 {
   drop_layout (self);
   g_clear_pointer (&self->sheet, rw_sheet_free);
+  rw_canvas_fade_ghost (self);
   self->item = -1;
-}
-
-void
-rw_canvas_drop_ghost (RwCanvas *self)
-{
-  g_hash_table_remove_all (self->ghost_nodes);
-  g_clear_pointer (&self->ghost_sheet, rw_sheet_free);
 }
 
 static gboolean
@@ -110,14 +104,6 @@ extent (RwCanvas *self)
                   box.y1 / layout->scale };
 }
 
-const RwResult *
-rw_canvas_ghost_result (RwCanvas *self)
-{
-  const RwResult *start = rw_document_drag_start (self->document);
-
-  return start != NULL ? start : rw_document_reference (self->document);
-}
-
 RwGripScene
 rw_canvas_scene (RwCanvas *self)
 {
@@ -131,7 +117,7 @@ void
 rw_canvas_zoomed (RwCanvas *self)
 {
   drop_layout (self);
-  g_hash_table_remove_all (self->ghost_nodes);
+  rw_canvas_fade_ghost (self);
   rw_canvas_panned (self);
 }
 
@@ -324,7 +310,6 @@ on_look (RwCanvas *self)
 {
   drop_layout (self);
   rw_raster_forget (self->raster);
-  g_hash_table_remove_all (self->ghost_nodes);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
@@ -341,7 +326,6 @@ static void
 rw_canvas_init (RwCanvas *self)
 {
   self->raster = rw_raster_new ();
-  self->ghost_nodes = g_hash_table_new_full (NULL, NULL, NULL, (GDestroyNotify) gsk_render_node_unref);
   self->item = -1;
   self->fitted = TRUE;
   self->place = (RwCanvasView){ .zoom = RW_PX_PER_PAPER_MM / 3 };
@@ -375,7 +359,6 @@ rw_canvas_finalize (GObject *object)
   RwCanvas *self = RW_CANVAS (object);
 
   rw_raster_free (self->raster);
-  g_hash_table_unref (self->ghost_nodes);
   G_OBJECT_CLASS (rw_canvas_parent_class)->finalize (object);
 }
 

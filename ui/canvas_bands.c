@@ -2,18 +2,17 @@
 
 #include <math.h>
 
+#include "io/paint_quick.h"
+
 /* A box of the whole widget is cut into so many bands, a smaller one into fewer: enough for both hands to end
  * at about the same time. */
 #define BANDS 4
-
-/* How far a curve may stray while things move, device pixels. */
-#define COARSE_CURVES 0.3
 
 typedef struct
 {
   const RwRasterJob *job;
   guchar            *pixels;
-  cairo_antialias_t  antialias;
+  const RwQuick     *quick; /* NULL: the good painter */
   GArray            *bands; /* of RwBox */
   int                next;  /* the next one to take, by either hand */
   GMutex             mutex;
@@ -24,7 +23,7 @@ typedef struct
 int
 rw_bands_stride (const RwRasterJob *job)
 {
-  return cairo_format_stride_for_width (CAIRO_FORMAT_RGB24, job->width * job->device_scale);
+  return cairo_format_stride_for_width (CAIRO_FORMAT_ARGB32, job->width * job->device_scale);
 }
 
 cairo_surface_t *
@@ -33,7 +32,7 @@ rw_bands_surface (const RwRasterJob *job, guchar *pixels, RwBox box)
   int scale = job->device_scale, stride = rw_bands_stride (job);
   gsize first = (gsize) (box.y0 * scale) * stride + (gsize) (box.x0 * scale) * 4;
   cairo_surface_t *surface
-      = cairo_image_surface_create_for_data (pixels + first, CAIRO_FORMAT_RGB24, (int) ((box.x1 - box.x0) * scale),
+      = cairo_image_surface_create_for_data (pixels + first, CAIRO_FORMAT_ARGB32, (int) ((box.x1 - box.x0) * scale),
                                              (int) ((box.y1 - box.y0) * scale), stride);
 
   cairo_surface_set_device_scale (surface, scale, scale);
@@ -41,22 +40,47 @@ rw_bands_surface (const RwRasterJob *job, guchar *pixels, RwBox box)
   return surface;
 }
 
+/* The paper, and what is drawn on it but dimensions and lettering. */
+static void
+paint_quickly (const Task *task, RwBox band)
+{
+  int scale = task->job->device_scale;
+  RwPixels pixels = {
+    .first = (guint32 *) (gpointer) task->pixels,
+    .stride = (gsize) rw_bands_stride (task->job) / sizeof (guint32),
+    .x0 = (int) band.x0 * scale,
+    .y0 = (int) band.y0 * scale,
+    .x1 = (int) band.x1 * scale,
+    .y1 = (int) band.y1 * scale,
+  };
+
+  rw_quick_paint (task->quick, &pixels);
+}
+
 static void
 paint_band (const Task *task, RwBox band)
 {
   const RwRasterJob *job = task->job;
   const RwColour *paper = &job->palette->paper;
-  cairo_surface_t *surface = rw_bands_surface (job, task->pixels, band);
-  cairo_t *cr = cairo_create (surface);
+  double pixel = 1 / (RW_PX_PER_PAPER_MM * job->device_scale);
+  cairo_surface_t *surface;
+  cairo_t *cr;
 
-  cairo_set_source_rgb (cr, paper->r, paper->g, paper->b);
-  cairo_paint (cr);
-  cairo_set_antialias (cr, task->antialias);
-  if (task->antialias == CAIRO_ANTIALIAS_FAST)
-    cairo_set_tolerance (cr, COARSE_CURVES);
+  if (task->quick != NULL)
+    paint_quickly (task, band);
+  surface = rw_bands_surface (job, task->pixels, band);
+  cr = cairo_create (surface);
+  if (task->quick == NULL)
+    {
+      cairo_set_source_rgb (cr, paper->r, paper->g, paper->b);
+      cairo_paint (cr);
+    }
   cairo_translate (cr, job->place.x, job->place.y);
   cairo_scale (cr, RW_PX_PER_PAPER_MM, RW_PX_PER_PAPER_MM);
-  rw_paint (cr, job->layout, job->palette, 1 / (RW_PX_PER_PAPER_MM * job->device_scale));
+  if (task->quick != NULL)
+    rw_paint_dimensions (cr, job->layout, job->palette, pixel);
+  else
+    rw_paint_with_ghost (cr, job->layout, job->ghost, job->palette, pixel);
   cairo_destroy (cr);
   cairo_surface_destroy (surface);
 }
@@ -115,9 +139,13 @@ cut (const RwRasterJob *job, RwBox box, GArray *bands)
 }
 
 void
-rw_bands_paint (const RwRasterJob *job, const GArray *boxes, guchar *pixels, cairo_antialias_t antialias)
+rw_bands_paint (const RwRasterJob *job, const GArray *boxes, guchar *pixels, gboolean quickly)
 {
-  Task task = { .job = job, .pixels = pixels, .antialias = antialias };
+  int scale = job->device_scale;
+  RwPoint origin = { job->place.x * scale, job->place.y * scale };
+  g_autoptr (RwQuick) quick
+      = quickly ? rw_quick_new (job->layout, job->ghost, job->palette, origin, RW_PX_PER_PAPER_MM * scale) : NULL;
+  Task task = { .job = job, .pixels = pixels, .quick = quick };
 
   task.bands = g_array_new (FALSE, FALSE, sizeof (RwBox));
   for (guint i = 0; i < boxes->len; i++)

@@ -11,6 +11,7 @@
 typedef struct
 {
   const RwLayout  *layout;
+  const RwSheet   *ghost; /* lines under its dimensions, of the same scale; or NULL */
   const RwPalette *palette;
   RwCanvasView     place;
   int              width, height, device_scale;
@@ -22,5 +23,6 @@ int rw_bands_stride (const RwRasterJob *job);
 /* A surface on a box of memory that holds the whole widget; drawn on in the widget's pixels. */
 cairo_surface_t *rw_bands_surface (const RwRasterJob *job, guchar *pixels, RwBox box);
 
-/* Paints boxes (of RwBox, on whole pixels, within the widget), paper included; returns when all are done. */
-void rw_bands_paint (const RwRasterJob *job, const GArray *boxes, guchar *pixels, cairo_antialias_t antialias);
+/* Paints boxes (of RwBox, on whole pixels, within the widget), paper included; returns when all are done.
+ * quickly: what is painted is going to be painted anew at once. */
+void rw_bands_paint (const RwRasterJob *job, const GArray *boxes, guchar *pixels, gboolean quickly);

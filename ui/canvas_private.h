@@ -47,7 +47,7 @@ struct _RwCanvas
   /* The ghost: the build a drag began with, else the reference. */
   const RwResult *ghost_of;   /* only compared */
   RwSheet        *ghost_sheet;
-  GHashTable     *ghost_nodes; /* of its outlines, by item */
+  RwSheet         ghost; /* the outlines of it that have moved; items NULL: to be found anew */
   GskRenderNode  *marks;       /* of the selection, from the sheet's origin; NULL: to be made anew */
 
   /* Grips. */
@@ -84,12 +84,18 @@ void rw_canvas_pointed (RwCanvas *self);
 /* Something moves under the hand: until it rests the drawing is painted with coarser edges, which takes half
  * the time. */
 void rw_canvas_stir (RwCanvas *self);
-/* What is drawn as a ghost is another. */
-void rw_canvas_drop_ghost (RwCanvas *self);
-const RwResult *rw_canvas_ghost_result (RwCanvas *self);
 RwGripScene rw_canvas_scene (RwCanvas *self);
 /* Grip or item under the pointer, or the numbers, are others: says so to eyes and to screen readers. */
 void rw_canvas_tell (RwCanvas *self);
+
+/* ---- canvas_ghost.c ---- */
+
+/* The outlines of what was before that are elsewhere now, ready to be painted; NULL: nothing was. */
+const RwSheet  *rw_canvas_ghost        (RwCanvas *self);
+const RwResult *rw_canvas_ghost_result (RwCanvas *self);
+/* What was before is another; which of it has moved. */
+void rw_canvas_drop_ghost (RwCanvas *self);
+void rw_canvas_fade_ghost (RwCanvas *self);
 
 /* ---- canvas_paint.c ---- */
 

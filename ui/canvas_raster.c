@@ -5,26 +5,34 @@
 #include "canvas_stamp.h"
 
 /* Memory for patches, of the size of the widget.  There are two of them, to be painted on in turn: the nodes
- * of the last frame stay in use until the next has been shown. */
+ * of the last frame stay in use until the next has been shown.
+ *
+ * The surface shows the memory and is never drawn on itself: bands are painted through surfaces of their own.
+ * So no node ever has cause to copy what it shows. */
 typedef struct
 {
-  guchar    *pixels;
-  gsize      size;
-  GPtrArray *surfaces; /* of cairo_surface_t, for as long as nodes may show them */
+  guchar          *pixels;
+  cairo_surface_t *surface;
+  RwRasterJob      made_for; /* its size */
 } Pad;
+
+/* What is shown is cut into tiles: the renderer copies a node two or three times on its way to the screen, and
+ * a tile stays in the processor's cache meanwhile.  Device pixels. */
+#define TILE_WIDTH 256
+#define TILE_HEIGHT 128
 
 struct _RwRaster
 {
   /* The picture. */
   cairo_surface_t *surface;
-  GskRenderNode   *node;
+  GPtrArray       *tiles; /* of GskRenderNode; NULL: there is no picture */
   RwStamps        *stamps;
   RwRasterJob      painted; /* as it was then; the pointers are only compared */
 
-  GPtrArray *patches; /* of GskRenderNode; NULL: to be found again */
-  gboolean   covered; /* by a patch over all of the picture */
-  Pad        pads[2];
-  int        pad; /* the one that was painted on last */
+  GPtrArray      *patches; /* of GskRenderNode; NULL: to be found again */
+  cairo_region_t *patched; /* by them, pixels of the widget */
+  Pad             pads[2];
+  int             pad; /* the one that was painted on last */
 };
 
 /* While things move, what has moved by less than this has not moved, pixels. */
@@ -40,15 +48,23 @@ void
 rw_raster_touch (RwRaster *self)
 {
   g_clear_pointer (&self->patches, g_ptr_array_unref);
+  g_clear_pointer (&self->patched, cairo_region_destroy);
 }
 
 void
 rw_raster_forget (RwRaster *self)
 {
   rw_raster_touch (self);
-  g_clear_pointer (&self->node, gsk_render_node_unref);
+  g_clear_pointer (&self->tiles, g_ptr_array_unref);
   g_clear_pointer (&self->surface, cairo_surface_destroy);
   g_clear_pointer (&self->stamps, rw_stamps_free);
+}
+
+static void
+clear_pad (Pad *pad)
+{
+  g_clear_pointer (&pad->surface, cairo_surface_destroy);
+  g_clear_pointer (&pad->pixels, g_free);
 }
 
 void
@@ -56,10 +72,7 @@ rw_raster_free (RwRaster *self)
 {
   rw_raster_forget (self);
   for (int i = 0; i < 2; i++)
-    {
-      g_clear_pointer (&self->pads[i].surfaces, g_ptr_array_unref);
-      g_free (self->pads[i].pixels);
-    }
+    clear_pad (&self->pads[i]);
   g_free (self);
 }
 
@@ -74,7 +87,7 @@ shift_of (const RwRaster *self, const RwRasterJob *job)
 static gboolean
 is_usable (const RwRaster *self, const RwRasterJob *job)
 {
-  return self->node != NULL && self->painted.place.zoom == job->place.zoom
+  return self->tiles != NULL && self->painted.place.zoom == job->place.zoom
          && self->painted.palette == job->palette && self->painted.width == job->width
          && self->painted.height == job->height && self->painted.device_scale == job->device_scale;
 }
@@ -106,7 +119,7 @@ add_strips (const RwRaster *self, const RwRasterJob *job, GArray *boxes)
 static void
 add_changes (const RwRaster *self, const RwRasterJob *job, double grain, GArray *boxes)
 {
-  g_autoptr (RwStamps) stamps = rw_stamps_new (job->layout);
+  g_autoptr (RwStamps) stamps = rw_stamps_new (job->layout, job->ghost);
   g_autoptr (GArray) changed = rw_stamps_diff (self->stamps, stamps, grain);
 
   for (guint i = 0; i < changed->len; i++)
@@ -118,30 +131,21 @@ add_changes (const RwRaster *self, const RwRasterJob *job, double grain, GArray 
     }
 }
 
-/* From this share on a box may as well be all: then the picture under it need not be shown. */
-#define NEARLY_ALL 0.75
-
-static gboolean
-is_nearly_all (const RwRasterJob *job, RwBox box)
+/* Adds a box to a region of whole pixels. */
+static void
+unite (cairo_region_t *region, RwBox box)
 {
-  return (box.x1 - box.x0) * (box.y1 - box.y0) > NEARLY_ALL * job->width * job->height;
+  cairo_rectangle_int_t area = { (int) box.x0, (int) box.y0, (int) (box.x1 - box.x0), (int) (box.y1 - box.y0) };
+
+  cairo_region_union_rectangle (region, &area);
 }
 
-/* Boxes that cover the same and do not overlap: they are painted at the same time. */
+/* Boxes that cover the region and do not overlap: they are painted at the same time. */
 static GArray *
-apart (GArray *boxes)
+boxes_of (const cairo_region_t *region)
 {
-  GArray *cut = g_array_new (FALSE, FALSE, sizeof (RwBox));
-  cairo_region_t *region = cairo_region_create ();
+  GArray *boxes = g_array_new (FALSE, FALSE, sizeof (RwBox));
 
-  for (guint i = 0; i < boxes->len; i++)
-    {
-      RwBox box = g_array_index (boxes, RwBox, i);
-      cairo_rectangle_int_t area = { (int) box.x0, (int) box.y0, (int) (box.x1 - box.x0),
-                                     (int) (box.y1 - box.y0) };
-
-      cairo_region_union_rectangle (region, &area);
-    }
   for (int i = 0; i < cairo_region_num_rectangles (region); i++)
     {
       cairo_rectangle_int_t area;
@@ -149,33 +153,58 @@ apart (GArray *boxes)
 
       cairo_region_get_rectangle (region, i, &area);
       box = (RwBox){ area.x, area.y, area.x + area.width, area.y + area.height };
-      g_array_append_val (cut, box);
+      g_array_append_val (boxes, box);
     }
-  cairo_region_destroy (region);
-  g_array_unref (boxes);
-  return cut;
+  return boxes;
 }
 
-/* Where the picture does not show the drawing as it is, down to grain; pixels.  An array of RwBox. */
-static GArray *
-wrong_boxes (const RwRaster *self, const RwRasterJob *job, double grain)
+/* Where the picture does not show the drawing as it is, down to grain; pixels. */
+static cairo_region_t *
+wrong_region (const RwRaster *self, const RwRasterJob *job, double grain)
 {
-  GArray *boxes = g_array_new (FALSE, FALSE, sizeof (RwBox));
-  gboolean all = !is_usable (self, job);
+  g_autoptr (GArray) boxes = g_array_new (FALSE, FALSE, sizeof (RwBox));
+  cairo_region_t *region = cairo_region_create ();
 
-  if (!all)
+  if (is_usable (self, job))
     {
       add_strips (self, job, boxes);
       add_changes (self, job, grain, boxes);
     }
+  else
+    add_box (boxes, job, (RwBox){ 0, 0, job->width, job->height });
   for (guint i = 0; i < boxes->len; i++)
-    all |= is_nearly_all (job, g_array_index (boxes, RwBox, i));
-  if (all)
-    {
-      g_array_set_size (boxes, 0);
-      add_box (boxes, job, (RwBox){ 0, 0, job->width, job->height });
-    }
-  return apart (boxes);
+    unite (region, g_array_index (boxes, RwBox, i));
+  return region;
+}
+
+/* ---- tiles ---- */
+
+/* Drawn, not shown as a texture, which the renderer would have to convert anew in every frame, in sight or
+ * not. */
+static GskRenderNode *
+tile_node (cairo_surface_t *surface, RwBox tile)
+{
+  GskRenderNode *node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (tile.x0, tile.y0, tile.x1 - tile.x0,
+                                                                 tile.y1 - tile.y0));
+  cairo_t *cr = gsk_cairo_node_get_draw_context (node);
+
+  cairo_set_source_surface (cr, surface, 0, 0);
+  cairo_set_operator (cr, CAIRO_OPERATOR_SOURCE);
+  cairo_paint (cr);
+  cairo_destroy (cr);
+  return node;
+}
+
+/* Cuts a box of the widget into tiles and adds their nodes. */
+static void
+add_tiles (GPtrArray *nodes, const RwRasterJob *job, RwBox box, cairo_surface_t *surface)
+{
+  double wide = (double) TILE_WIDTH / job->device_scale, high = (double) TILE_HEIGHT / job->device_scale;
+
+  for (double y = box.y0; y < box.y1; y += high)
+    for (double x = box.x0; x < box.x1; x += wide)
+      g_ptr_array_add (nodes, tile_node (surface, (RwBox){ x, y, MIN (x + wide, box.x1),
+                                                           MIN (y + high, box.y1) }));
 }
 
 /* ---- the picture ---- */
@@ -183,7 +212,7 @@ wrong_boxes (const RwRaster *self, const RwRasterJob *job, double grain)
 static cairo_surface_t *
 surface_new (const RwRasterJob *job)
 {
-  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, job->width * job->device_scale,
+  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, job->width * job->device_scale,
                                                          job->height * job->device_scale);
 
   cairo_surface_set_device_scale (surface, job->device_scale, job->device_scale);
@@ -203,20 +232,6 @@ take_over (RwRaster *self, const RwRasterJob *job, cairo_surface_t *surface)
   cairo_destroy (cr);
 }
 
-static GskRenderNode *
-surface_node (cairo_surface_t *surface, RwBox box)
-{
-  GskRenderNode *node = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (box.x0, box.y0, box.x1 - box.x0,
-                                                                 box.y1 - box.y0));
-  cairo_t *cr = gsk_cairo_node_get_draw_context (node);
-
-  cairo_set_source_surface (cr, surface, 0, 0);
-  cairo_set_operator (cr, CAIRO_OPERATOR_SOURCE);
-  cairo_paint (cr);
-  cairo_destroy (cr);
-  return node;
-}
-
 /* The surface of a node is never painted on again: the picture gets another. */
 static void
 paint_picture (RwRaster *self, const RwRasterJob *job, const GArray *wrong)
@@ -226,32 +241,45 @@ paint_picture (RwRaster *self, const RwRasterJob *job, const GArray *wrong)
   if (is_usable (self, job))
     take_over (self, job, surface);
   cairo_surface_flush (surface);
-  rw_bands_paint (job, wrong, cairo_image_surface_get_data (surface), CAIRO_ANTIALIAS_GOOD);
+  rw_bands_paint (job, wrong, cairo_image_surface_get_data (surface), FALSE);
   cairo_surface_mark_dirty (surface);
 
   rw_raster_forget (self);
   self->surface = surface;
-  self->node = surface_node (surface, (RwBox){ 0, 0, job->width, job->height });
-  self->stamps = rw_stamps_new (job->layout);
+  self->tiles = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
+  add_tiles (self->tiles, job, (RwBox){ 0, 0, job->width, job->height }, surface);
+  self->stamps = rw_stamps_new (job->layout, job->ghost);
   self->painted = *job;
+}
+
+/* Brings the picture up to date; it is left alone where it is right already. */
+static void
+refresh_picture (RwRaster *self, const RwRasterJob *job)
+{
+  cairo_region_t *region = wrong_region (self, job, 0);
+  g_autoptr (GArray) wrong = boxes_of (region);
+  RwPoint shift = shift_of (self, job);
+
+  if (self->tiles == NULL || wrong->len > 0 || shift.x != 0 || shift.y != 0)
+    paint_picture (self, job, wrong);
+  cairo_region_destroy (region);
 }
 
 /* ---- the patches ---- */
 
-/* The next pad, empty and large enough. */
+/* The other pad, made anew where the widget has another size. */
 static Pad *
 turn_pad (RwRaster *self, const RwRasterJob *job)
 {
   Pad *pad = &self->pads[self->pad ^= 1];
-  gsize size = (gsize) rw_bands_stride (job) * (gsize) (job->height * job->device_scale);
 
-  g_clear_pointer (&pad->surfaces, g_ptr_array_unref);
-  pad->surfaces = g_ptr_array_new_with_free_func ((GDestroyNotify) cairo_surface_destroy);
-  if (pad->size < size)
+  if (pad->surface == NULL || pad->made_for.width != job->width || pad->made_for.height != job->height
+      || pad->made_for.device_scale != job->device_scale)
     {
-      g_free (pad->pixels);
-      pad->pixels = g_malloc (size);
-      pad->size = size;
+      clear_pad (pad);
+      pad->pixels = g_malloc ((gsize) rw_bands_stride (job) * (gsize) (job->height * job->device_scale));
+      pad->surface = rw_bands_surface (job, pad->pixels, (RwBox){ 0, 0, job->width, job->height });
+      pad->made_for = *job;
     }
   return pad;
 }
@@ -259,37 +287,34 @@ turn_pad (RwRaster *self, const RwRasterJob *job)
 static void
 paint_patches (RwRaster *self, const RwRasterJob *job)
 {
-  g_autoptr (GArray) wrong = wrong_boxes (self, job, COARSE);
+  g_autoptr (GArray) wrong = NULL;
   Pad *pad;
 
+  self->patched = wrong_region (self, job, COARSE);
   self->patches = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
-  self->covered = wrong->len == 1 && is_nearly_all (job, g_array_index (wrong, RwBox, 0));
+  wrong = boxes_of (self->patched);
   if (wrong->len == 0)
     return;
 
   pad = turn_pad (self, job);
-  rw_bands_paint (job, wrong, pad->pixels, CAIRO_ANTIALIAS_FAST);
+  rw_bands_paint (job, wrong, pad->pixels, TRUE);
   for (guint i = 0; i < wrong->len; i++)
-    {
-      RwBox box = g_array_index (wrong, RwBox, i);
-      cairo_surface_t *surface = rw_bands_surface (job, pad->pixels, box);
-
-      g_ptr_array_add (pad->surfaces, surface);
-      g_ptr_array_add (self->patches, surface_node (surface, box));
-    }
+    add_tiles (self->patches, job, g_array_index (wrong, RwBox, i), pad->surface);
 }
 
 /* ---- both ---- */
 
-/* Brings the picture up to date; it is left alone where it is right already. */
-static void
-refresh_picture (RwRaster *self, const RwRasterJob *job)
+/* Is there anything of a tile beside the patches? */
+static gboolean
+shows (const RwRaster *self, const GskRenderNode *tile, RwPoint shift)
 {
-  g_autoptr (GArray) wrong = wrong_boxes (self, job, 0);
-  RwPoint shift = shift_of (self, job);
+  graphene_rect_t bounds;
+  cairo_rectangle_int_t area;
 
-  if (self->node == NULL || wrong->len > 0 || shift.x != 0 || shift.y != 0)
-    paint_picture (self, job, wrong);
+  gsk_render_node_get_bounds ((GskRenderNode *) tile, &bounds);
+  area = (cairo_rectangle_int_t){ (int) (bounds.origin.x + shift.x), (int) (bounds.origin.y + shift.y),
+                                  (int) bounds.size.width, (int) bounds.size.height };
+  return cairo_region_contains_rectangle (self->patched, &area) != CAIRO_REGION_OVERLAP_IN;
 }
 
 void
@@ -301,19 +326,18 @@ rw_raster_append (RwRaster *self, GtkSnapshot *snapshot, const RwRasterJob *job,
     return;
   if (self->patches == NULL)
     {
-      if (self->node == NULL || !moving)
+      if (self->tiles == NULL || !moving)
         refresh_picture (self, job);
       paint_patches (self, job);
     }
 
   shift = shift_of (self, job);
-  if (!self->covered)
-    {
-      gtk_snapshot_save (snapshot);
-      gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (shift.x, shift.y));
-      gtk_snapshot_append_node (snapshot, self->node);
-      gtk_snapshot_restore (snapshot);
-    }
+  gtk_snapshot_save (snapshot);
+  gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (shift.x, shift.y));
+  for (guint i = 0; i < self->tiles->len; i++)
+    if (shows (self, g_ptr_array_index (self->tiles, i), shift))
+      gtk_snapshot_append_node (snapshot, g_ptr_array_index (self->tiles, i));
+  gtk_snapshot_restore (snapshot);
   for (guint i = 0; i < self->patches->len; i++)
     gtk_snapshot_append_node (snapshot, g_ptr_array_index (self->patches, i));
 }

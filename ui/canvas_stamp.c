@@ -23,6 +23,7 @@ typedef enum
   PART_PATH,
   PART_MARK, /* + RwMarkKind */
   PART_TEXT = 16,
+  PART_GHOST,
 } Part;
 
 typedef struct
@@ -166,11 +167,8 @@ add_stamp (RwStamps *self, guint64 key, guint64 look, guint first, RwBox box, do
 }
 
 static void
-stamp_path (RwStamps *self, const RwLayout *layout, int index)
+stamp_path (RwStamps *self, const RwSheet *sheet, const RwItem *item, double zoom, guint64 key)
 {
-  const RwSheet *sheet = layout->sheet;
-  const RwItem *item = &g_array_index (sheet->items, RwItem, index);
-  double zoom = layout->scale * RW_PX_PER_PAPER_MM;
   guint64 look = mix (mix (HASH_START, item->pen), item->tint);
   guint first = self->points->len;
 
@@ -185,7 +183,7 @@ stamp_path (RwStamps *self, const RwLayout *layout, int index)
         for (int k = 0; k < points_of (op); k++)
           add_point (self, op->p[k], zoom);
     }
-  add_stamp (self, KEY (PART_PATH, index, 0), look, first, rw_path_box (sheet, item), zoom);
+  add_stamp (self, key, look, first, rw_path_box (sheet, item), zoom);
 }
 
 static void
@@ -222,16 +220,27 @@ stamp_text (RwStamps *self, const RwPlacedText *text, int n)
 }
 
 RwStamps *
-rw_stamps_new (const RwLayout *layout)
+rw_stamps_new (const RwLayout *layout, const RwSheet *ghost)
 {
+  double zoom = layout->scale * RW_PX_PER_PAPER_MM;
   RwStamps *self = g_new (RwStamps, 1);
   int n = 0;
 
   self->stamps = g_array_new (FALSE, FALSE, sizeof (Stamp));
   self->points = g_array_new (FALSE, FALSE, sizeof (RwPoint));
   for (guint i = 0; i < layout->sheet->items->len; i++)
-    if (g_array_index (layout->sheet->items, RwItem, i).kind == RW_ITEM_PATH)
-      stamp_path (self, layout, (int) i);
+    {
+      const RwItem *item = &g_array_index (layout->sheet->items, RwItem, i);
+
+      if (item->kind == RW_ITEM_PATH)
+        stamp_path (self, layout->sheet, item, zoom, KEY (PART_PATH, i, 0));
+    }
+  for (guint i = 0; ghost != NULL && i < ghost->items->len; i++)
+    {
+      const RwItem *item = &g_array_index (ghost->items, RwItem, i);
+
+      stamp_path (self, ghost, item, zoom, KEY (PART_GHOST, item->op_first, 0));
+    }
   for (guint i = 0; i < layout->marks->len; i++)
     {
       const RwPlacedMark *mark = &g_array_index (layout->marks, RwPlacedMark, i);

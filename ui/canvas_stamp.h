@@ -5,7 +5,8 @@
 
 typedef struct _RwStamps RwStamps;
 
-RwStamps *rw_stamps_new  (const RwLayout *layout);
+/* ghost: lines that are drawn over the layout's shapes, at its scale; or NULL. */
+RwStamps *rw_stamps_new  (const RwLayout *layout, const RwSheet *ghost);
 void      rw_stamps_free (RwStamps *stamps);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwStamps, rw_stamps_free)
 

@@ -209,18 +209,12 @@ stroke_path (const Painter *painter, const RwItem *item, const RwPenStyle *style
   cairo_stroke (painter->cr);
 }
 
-/* Where edges may be coarse, those of an area that a line runs round need not be smooth at all. */
 static void
 fill_path (const Painter *painter, const RwItem *item)
 {
-  cairo_antialias_t antialias = cairo_get_antialias (painter->cr);
-
-  if (antialias == CAIRO_ANTIALIAS_FAST && item->pen != RW_PEN_NONE)
-    cairo_set_antialias (painter->cr, CAIRO_ANTIALIAS_NONE);
   set_colour (painter->cr, &painter->palette->tint[item->tint], 1);
   trace_path (painter, item);
   cairo_fill (painter->cr);
-  cairo_set_antialias (painter->cr, antialias);
 }
 
 static void
@@ -235,6 +229,18 @@ paint_path (const Painter *painter, const RwItem *item)
     {
       set_ink (painter, rw_pen_style (item->pen));
       stroke_path (painter, item, rw_pen_style (item->pen));
+    }
+}
+
+static void
+paint_paths (const Painter *painter)
+{
+  for (guint i = 0; i < painter->sheet->items->len; i++)
+    {
+      const RwItem *item = &g_array_index (painter->sheet->items, RwItem, i);
+
+      if (item->kind == RW_ITEM_PATH)
+        paint_path (painter, item);
     }
 }
 
@@ -278,30 +284,52 @@ paint_mark (const Painter *painter, const RwPlacedMark *mark)
     }
 }
 
+/* With their lettering. */
+static void
+paint_dimensions (const Painter *painter, const RwLayout *layout)
+{
+  g_autoptr (RwLetterer) letterer = rw_letterer_new (painter->cr);
+
+  set_pen (painter, rw_pen_style (RW_PEN_CONSTRUCTION));
+  set_ink (painter, rw_pen_style (RW_PEN_CONSTRUCTION));
+  for (guint i = 0; i < layout->marks->len; i++)
+    if (mark_in_sight (painter, &g_array_index (layout->marks, RwPlacedMark, i)))
+      paint_mark (painter, &g_array_index (layout->marks, RwPlacedMark, i));
+
+  set_colour (painter->cr, &painter->palette->ink, 1);
+  for (guint i = 0; i < layout->texts->len; i++)
+    if (sees (painter, g_array_index (layout->texts, RwPlacedText, i).box))
+      rw_letterer_show (letterer, &g_array_index (layout->texts, RwPlacedText, i));
+}
+
+void
+rw_paint_with_ghost (cairo_t *cr, const RwLayout *layout, const RwSheet *ghost, const RwPalette *palette,
+                     double min_line)
+{
+  Painter painter = painter_new (cr, layout->sheet, layout->scale, palette, min_line);
+
+  paint_paths (&painter);
+  if (ghost != NULL)
+    {
+      painter.sheet = ghost;
+      paint_paths (&painter);
+      painter.sheet = layout->sheet;
+    }
+  paint_dimensions (&painter, layout);
+}
+
 void
 rw_paint (cairo_t *cr, const RwLayout *layout, const RwPalette *palette, double min_line)
 {
-  g_autoptr (RwLetterer) letterer = rw_letterer_new (cr);
+  rw_paint_with_ghost (cr, layout, NULL, palette, min_line);
+}
+
+void
+rw_paint_dimensions (cairo_t *cr, const RwLayout *layout, const RwPalette *palette, double min_line)
+{
   Painter painter = painter_new (cr, layout->sheet, layout->scale, palette, min_line);
 
-  for (guint i = 0; i < layout->sheet->items->len; i++)
-    {
-      const RwItem *item = &g_array_index (layout->sheet->items, RwItem, i);
-
-      if (item->kind == RW_ITEM_PATH)
-        paint_path (&painter, item);
-    }
-
-  set_pen (&painter, rw_pen_style (RW_PEN_CONSTRUCTION));
-  set_ink (&painter, rw_pen_style (RW_PEN_CONSTRUCTION));
-  for (guint i = 0; i < layout->marks->len; i++)
-    if (mark_in_sight (&painter, &g_array_index (layout->marks, RwPlacedMark, i)))
-      paint_mark (&painter, &g_array_index (layout->marks, RwPlacedMark, i));
-
-  set_colour (cr, &palette->ink, 1);
-  for (guint i = 0; i < layout->texts->len; i++)
-    if (sees (&painter, g_array_index (layout->texts, RwPlacedText, i).box))
-      rw_letterer_show (letterer, &g_array_index (layout->texts, RwPlacedText, i));
+  paint_dimensions (&painter, layout);
 }
 
 void
@@ -322,20 +350,4 @@ rw_paint_item (cairo_t *cr, const RwLayout *layout, int item, const RwColour *in
   for (guint i = 0; i < layout->texts->len; i++)
     if (g_array_index (layout->texts, RwPlacedText, i).item == item)
       rw_letterer_show (letterer, &g_array_index (layout->texts, RwPlacedText, i));
-}
-
-void
-rw_paint_ghost (cairo_t *cr, const RwSheet *sheet, double scale, const RwPalette *palette, double min_line)
-{
-  Painter painter = painter_new (cr, sheet, scale, palette, min_line);
-  const RwPenStyle *style = rw_pen_style (RW_PEN_PHANTOM);
-
-  set_ink (&painter, style);
-  for (guint i = 0; i < sheet->items->len; i++)
-    {
-      const RwItem *item = &g_array_index (sheet->items, RwItem, i);
-
-      if (item->kind == RW_ITEM_PATH && item->pen == RW_PEN_OUTLINE && in_sight (&painter, item))
-        stroke_path (&painter, item, style);
-    }
 }

@@ -42,19 +42,20 @@ const RwPenStyle *rw_pen_style (RwPen pen); /* any but RW_PEN_NONE */
  * min_line: the size of a pixel in paper mm on screens: lines are then whole pixels wide, narrow ones at
  * least one and wide ones at least two, and those along the axes lie on whole pixels.  0 on paper.
  *
- * With CAIRO_ANTIALIAS_FAST set, edges are coarser, as is good enough for something that moves.
- *
  * Lettering is set in the family "Sans" so that its capitals have the size that the layout gives.  The paper
  * itself is not painted. */
 void rw_paint (cairo_t *cr, const RwLayout *layout, const RwPalette *palette, double min_line);
 
+/* The same with a ghost, or NULL: a sheet at the layout's scale whose shapes are painted over the layout's and under
+ * its dimensions, for what was before. */
+void rw_paint_with_ghost (cairo_t         *cr,
+                          const RwLayout  *layout,
+                          const RwSheet   *ghost,
+                          const RwPalette *palette,
+                          double           min_line);
+
+/* Dimensions, leaders and lettering alone: rw_paint() paints them over the shapes. */
+void rw_paint_dimensions (cairo_t *cr, const RwLayout *layout, const RwPalette *palette, double min_line);
+
 /* One item alone, all in one ink and without fills: a selection over a drawing painted before. */
 void rw_paint_item (cairo_t *cr, const RwLayout *layout, int item, const RwColour *ink, double min_line);
-
-/* The outlines of a sheet as neighbouring parts are drawn, without fills and lettering: what a drawing was
- * before a change. */
-void rw_paint_ghost (cairo_t         *cr,
-                     const RwSheet   *sheet,
-                     double           scale,
-                     const RwPalette *palette,
-                     double           min_line);
