@@ -83,19 +83,39 @@ static void
 check_shape (RwCheck *check)
 {
   const RwDesign *used = check->used;
-  double wide = used->headstock_width;
+  double wide = used->headstock_width, blank = used->limits_blank_width;
 
-  rw_check_add (check, rw_check_high (wide, RW_NEVER, RW_NEVER, used->limits_blank_width),
-                "headstock.ears", "headstock.width neck.blank_width",
+  rw_check_add (check,
+                used->headstock_ears == RW_YES ? RW_FINE : rw_check_high (wide, RW_NEVER, RW_NEVER, blank),
+                "headstock.ears", "headstock.width headstock.ears neck.blank_width",
                 N_("A headstock {1 mm} wide is more than the {2 mm} that neck blanks are commonly cut from. "
                    "Glue ears of {3 mm} on each side, with the allowance for cleaning up."),
-                wide, used->limits_blank_width,
-                (wide - used->limits_blank_width + used->neck_blank_allowance) / 2.0);
+                wide, blank, (wide - blank + used->neck_blank_allowance) / 2.0);
   rw_check_add (check, rw_check_low (used->headstock_angle, RW_NEVER, used->limits_head_angle, RW_NEVER),
                 "headstock.angle", "headstock.angle",
                 N_("The headstock leans back by {1 deg}; under {2 deg} the strings press too little on the "
                    "nut, and buzz or jump out. 12 to 14 degrees is common."),
                 used->headstock_angle, used->limits_head_angle);
+}
+
+/* The neck of a tuner reaches through a certain thickness, and its nut holds on what stands out. */
+static void
+check_thickness (RwCheck *check)
+{
+  const RwDesign *used = check->used;
+  double thick = used->headstock_thickness;
+  double thin = used->limits_headstock_thin, most = used->limits_headstock_thick;
+
+  rw_check_add (check, rw_check_low (thick, RW_NEVER, thin, RW_NEVER),
+                "headstock.thin", "headstock.thickness",
+                N_("The headstock is {1 mm} thick; the tuners are given as holding in {2 mm} to {3 mm}. Take "
+                   "them in hand and measure before thinning it."),
+                thick, thin, most);
+  rw_check_add (check, rw_check_high (thick, RW_NEVER, most, RW_NEVER),
+                "headstock.thick", "headstock.thickness",
+                N_("The headstock is {1 mm} thick; the tuners are given as holding in {2 mm} to {3 mm}, and "
+                   "their nuts would find no thread. Plane it, or take longer tuners."),
+                thick, thin, most);
 }
 
 void
@@ -105,4 +125,5 @@ rw_check_headstock (RwCheck *check)
   check_post_edges (check);
   check_bends (check);
   check_shape (check);
+  check_thickness (check);
 }

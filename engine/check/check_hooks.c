@@ -170,6 +170,29 @@ check_bolt (RwCheck *check)
                 fabs (wood), used->limits_bolt_wood);
 }
 
+/* A bolt goes through washer and wall into the shoe, its head inside the rim. */
+static void
+check_bolt_length (RwCheck *check)
+{
+  const RwDesign *used = check->used;
+  double through = used->rim_wall + used->shoes_washer, length = used->shoes_bolt_length;
+  double inside = length - through, most = through + used->shoes_thread_depth;
+  double major = rw_threads[used->shoes_thread].major_mm;
+
+  if (length <= 0.0)
+    return;
+  rw_check_add (check, rw_check_high (length, RW_NEVER, most, RW_NEVER),
+                "shoes.bolt_long", "shoes.bolt_length shoes.thread_depth rim.wall",
+                N_("The shoe bolt of {1 mm} strikes the end of its thread {2 mm} before the shoe is tight. "
+                   "Grind it to {3 mm}, or take a thicker washer."),
+                length, length - most, most);
+  rw_check_add (check, rw_check_low (inside, 0.0, fmin (major, used->shoes_thread_depth), RW_NEVER),
+                "shoes.bolt_short", "shoes.bolt_length shoes.washer rim.wall",
+                N_("The shoe bolt of {1 mm} has {2 mm} of thread in the shoe; a rule of thumb wants its "
+                   "diameter of {3 mm}. Take a longer one."),
+                length, fmax (inside, 0.0), major);
+}
+
 void
 rw_check_hooks (RwCheck *check)
 {
@@ -179,4 +202,5 @@ rw_check_hooks (RwCheck *check)
   check_claw (check);
   check_stand (check);
   check_bolt (check);
+  check_bolt_length (check);
 }

@@ -131,6 +131,22 @@ check_slots (RwCheck *check)
 }
 
 static void
+check_slot_width (RwCheck *check)
+{
+  const RwDesign *used = check->used;
+  double off = used->frets_slot_width - used->frets_tang_width;
+
+  if (used->frets_count > 0.0)
+    rw_check_add (check, rw_check_high (fabs (off), RW_NEVER, used->limits_slot_fit, RW_NEVER),
+                  "frets.slot_width", "frets.slot_width frets.tang_width",
+                  off > 0.0 ? N_("The slots are {1 mm} wider than the tang; beyond {2 mm} the barbs find no "
+                                 "wood and the frets lift. Saw thinner, or glue them in.")
+                            : N_("The slots are {1 mm} narrower than the tang; beyond {2 mm} the frets go in "
+                                 "hard and bend the neck back. Saw wider, or file the tangs."),
+                  fabs (off), used->limits_slot_fit);
+}
+
+static void
 check_last_fret (RwCheck *check)
 {
   const RwDesign *used = check->used;
@@ -190,6 +206,7 @@ rw_check_neck (RwCheck *check)
   check_depth (check);
   check_board (check);
   check_slots (check);
+  check_slot_width (check);
   check_last_fret (check);
   check_fret_places (check);
 }

@@ -95,7 +95,8 @@ check_string_line (RwCheck *check)
   double rim = check->at[RW_NECK_NUT_TO_RIM], measured = rw_check_measured (check, RW_NECK_SIDE_ANGLE);
   double middle = (rw_plan_treble (plan, rim) + rw_plan_bass (plan, rim)) / 2.0;
   double wanted = -atan ((middle - plan->nut_middle) / rim);
-  double miss = used->rim_outer_diameter * fabs (tan (measured * G_PI / 180.0 - wanted));
+  double run = used->rim_outer_diameter * tan (wanted - measured * G_PI / 180.0); /* to the treble side */
+  double miss = fabs (run - used->tailpiece_offset);
 
   rw_check_add (check, rw_check_high (miss, used->limits_tail_miss_far, used->limits_tail_miss, RW_NEVER),
                 "neck.string_line", "neck.side_angle tailpiece.width",

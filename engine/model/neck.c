@@ -175,5 +175,6 @@ rw_model_blank (RwModel *m)
              to_rim + d->nut_thickness + d->headstock_length * cos (tilt) + rw_settled (m, RW_JOINT_HOLLOW)
                + allowance);
   double half = -rw_least (minus_half_width, &m->r->plan, 0, to_rim, NULL);
-  rw_settle (m, RW_NECK_BLANK_WIDTH, 2 * MAX (half, d->headstock_width / 2) + allowance);
+  double head = d->headstock_ears == RW_YES ? 0 : d->headstock_width / 2;
+  rw_settle (m, RW_NECK_BLANK_WIDTH, 2 * MAX (half, head) + allowance);
 }

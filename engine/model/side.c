@@ -25,6 +25,13 @@ rw_side_action (const RwModel *m, const RwSide *side, int n)
   return action_at (m->d, side, m->r->plan.fret_x[n] / m->r->plan.length, side->lift[n]);
 }
 
+/* How far a shim in the joint turns the neck beyond the angle that it is cut to. */
+static double
+shim_turn (const RwDesign *d)
+{
+  return atan (d->joint_shim / d->joint_heel_depth);
+}
+
 /* The two of angle, bridge and action that are known give the third, for the sag of the trial. */
 static void
 close_triangle (Trial *trial)
@@ -35,7 +42,7 @@ close_triangle (Trial *trial)
   double s = d->neck_set_height, b = trial->arm;
   double t = m->r->plan.fret_x[(int) d->setup_action_fret] / m->r->plan.length;
 
-  side->angle = d->neck_angle * RW_RAD;
+  side->angle = d->neck_angle * RW_RAD + shim_turn (d);
   side->bridge_height = d->bridge_height;
   if (d->neck_solve_for != RW_SOLVE_ACTION)
     {
@@ -221,7 +228,7 @@ rw_model_side (RwModel *m)
       return;
     }
 
-  rw_settle (m, RW_NECK_ANGLE, side->angle / RW_RAD);
+  rw_settle (m, RW_NECK_ANGLE, (side->angle - shim_turn (m->d)) / RW_RAD);
   rw_settle (m, RW_BRIDGE_HEIGHT, side->bridge_height);
   rw_settle (m, RW_BRIDGE_SAG, side->sag);
   rw_settle (m, RW_BRIDGE_DOWN_FORCE, side->force);

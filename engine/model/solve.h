@@ -21,7 +21,7 @@ typedef enum
 typedef struct
 {
   RwSideOutcome outcome;
-  double        angle;         /* neck angle as cut */
+  double        angle;         /* of the neck: as cut, and what a shim adds */
   double        bridge_height; /* off the head */
   double        sag;
   double        bridge_top;     /* over the head plane: height - sag */

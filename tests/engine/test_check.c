@@ -154,6 +154,9 @@ static const Case cases[] = {
   { "shoes.bolt_hole", RW_STOP, "shoes.bolt_hole", "shoes.bolt_hole=4.5", "shoes.bolt_hole=5" },
   { "shoes.hole_near_edge", RW_CAUTION, "shoes.below_edge", "shoes.below_edge=58", "shoes.below_edge=50" },
   { "shoes.hole_near_edge", RW_STOP, "shoes.below_edge", "shoes.below_edge=63", "" },
+  { "shoes.bolt_long", RW_CAUTION, "shoes.bolt_length", "shoes.bolt_length=26", "shoes.bolt_length=25" },
+  { "shoes.bolt_short", RW_CAUTION, "shoes.bolt_length", "shoes.bolt_length=19", "shoes.bolt_length=20" },
+  { "shoes.bolt_short", RW_STOP, "shoes.bolt_length", "shoes.bolt_length=14", "" },
 
   /* Neck. */
   { "neck.under_rod", RW_STOP, "neck.rod_depth", "neck.rod_depth=14", "neck.rod_depth=10" },
@@ -180,6 +183,8 @@ static const Case cases[] = {
   { "frets.floor", RW_STOP, "frets.tang_depth", "fretboard.thickness=3|frets.tang_depth=3", "" },
   { "frets.slot_room", RW_CAUTION, "frets.slot_depth", "@frets.slot_depth=1.7", "@frets.slot_depth=2.1" },
   { "frets.slot_room", RW_CAUTION, "frets.slot_depth", "@frets.slot_depth=2.5", "" },
+  { "frets.slot_width", RW_CAUTION, "frets.slot_width", "@frets.slot_width=0.65", "@frets.slot_width=0.6" },
+  { "frets.slot_width", RW_CAUTION, "frets.slot_width", "frets.tang_width=0.7", "frets.tang_width=0.6" },
   { "frets.last_on_board", RW_STOP, "frets.count", "frets.count=22", "frets.count=19" },
   { "frets.last_on_board", RW_CAUTION, "frets.count", "@neck.board_length=437", "@neck.board_length=445" },
   { "frets.misplaced", RW_CAUTION, "frets.position[7]",
@@ -214,6 +219,9 @@ static const Case cases[] = {
     "headstock.post_across_last=17", "headstock.post_across_last=19" },
   { "headstock.post_at_edge", RW_CAUTION, "headstock.width", "headstock.width=60", "headstock.width=64" },
   { "headstock.post_at_edge", RW_STOP, "headstock.width", "headstock.width=44", "" },
+  { "headstock.thin", RW_CAUTION, "headstock.thickness", "headstock.thickness=9", "headstock.thickness=10" },
+  { "headstock.thick", RW_CAUTION, "headstock.thickness",
+    "headstock.thickness=20", "headstock.thickness=20|limits.headstock_thick=22" },
   { "headstock.bend", RW_CAUTION, "headstock.post_first",
     "headstock.post_first=20", "headstock.post_first=38" },
   { "headstock.ears", RW_NOTE, "headstock.width", "headstock.width=90", "headstock.width=70" },
@@ -390,7 +398,7 @@ test_limits (void)
 
   for (gsize i = 0; i < G_N_ELEMENTS (cases); i++)
     g_ptr_array_add (builds, built_new (cases[i].fires));
-  for (int id = 0; id < RW_PARAM_COUNT; id++)
+  for (int id = RW_P_limits_rim_wall; id < RW_PARAM_COUNT; id++)
     {
       gboolean counts = FALSE;
 

@@ -115,7 +115,7 @@ CHOICES = {
     "head.tension_from": ("tension", "tap_frequency"), "head.tap_mode": ("01", "11", "21"),
     "hoop.seat": ("notches", "groove"), "hooks.layout": ("even", "sides"),
     "hooks.first": ("straddle", "neck_takes_one"), "joint.kind": ("rods", "stick"),
-    "setup.neck_flex": ("yes", "no"),
+    "setup.neck_flex": ("yes", "no"), "headstock.ears": ("yes", "no"),
 }
 
 

@@ -40,6 +40,7 @@ class Side:
         self.solve_for = free(build)
         self.give = compliance(build, radius, head_tension)
         self.flex = p["setup.neck_flex"] == "yes"
+        self.shim = math.atan2(p["joint.shim"], p["joint.heel_depth"])
         self.lifts = dict.fromkeys(("nut", "action", "short"), 0.0)
         self.neck, self.solved = None, False
         if self.give is None:
@@ -76,7 +77,7 @@ class Side:
     def _place(self, sag):
         """Angle, bridge and what hangs on them for a given sag; False where no angle will do."""
         p = self.build.p
-        self.angle, self.height = math.radians(p["neck.angle"]), p["bridge.height"]
+        self.angle, self.height = math.radians(p["neck.angle"]) + self.shim, p["bridge.height"]
         over = None if self.solve_for == "action" else self._wanted_fret_plane() + self.build.crown
         if self.solve_for == "bridge":
             rise = (over + self.run * math.sin(self.angle)) / math.cos(self.angle)
