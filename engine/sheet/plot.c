@@ -114,7 +114,7 @@ ticks_across (RwPlot *plot, const RwPlotJob *job)
   double tick = tick_across (plot, job->whole), size = rw_letters_size (RW_LETTERS_SMALL);
   double title = job->place.x1 - rw_lettering_width (job->across) * size - LABEL_GAP;
 
-  for (double i = ceil (plot->range.x0 / tick - 1e-9); i * tick <= plot->range.x1 * (1 + 1e-9); i++)
+  for (double i = ceil (plot->range.x0 / tick - 1e-9); i * tick <= plot->range.x1 + 1e-9 * tick; i++)
     {
       double x = across (plot, i * tick);
       g_autofree char *text = figure (plot, i * tick, tick);

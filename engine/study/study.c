@@ -146,6 +146,7 @@ void
 rw_study_rows (RwStudyDraft *draft, const char *title, int first, int last)
 {
   rw_study_places (draft, title, "", NULL, 0);
+  draft->study->whole = TRUE;
   for (int n = first; n <= last; n++)
     add_row (draft, NULL, n);
 }

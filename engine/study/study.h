@@ -56,12 +56,13 @@ typedef struct
   const char *id;         /* "pitch": for names of files, never translated */
   char       *title;
   char       *row_title;  /* what rows are: "Fret" */
-  const char *row_unit;   /* of the rows' places along the axis, "" for counts; NULL: rows have names */
+  const char *row_unit;   /* of the rows' places along the axis; NULL: rows have names */
   GArray     *rows;       /* of RwStudyRow, from left to right */
   GArray     *columns;    /* of RwStudyColumn */
-  char       *panels[2];  /* titles of the plots; NULL: no such plot */
+  char       *panels[2];  /* titles of the plots, without the unit; NULL: no such plot */
   gboolean    same_range; /* both plots go equally high */
   gboolean    free_range; /* the plots need not begin at 0 */
+  gboolean    whole;      /* places along the axis are counts */
 } RwStudy;
 
 typedef const char *(*RwTranslate) (const char *english);

@@ -89,8 +89,8 @@ rw_study_hooks (RwStudyDraft *draft)
     at[count++] = most * i / STEPS;
   if (isfinite (tension))
     at[count++] = tension;
-  draft->study->panels[0] = g_strdup (draft->translate (N_("Pull of a hook over the head's tension, N")));
-  draft->study->panels[1] = g_strdup (draft->translate (N_("Torque on its nut over the head's tension, N·m")));
+  draft->study->panels[0] = g_strdup (draft->translate (N_("Pull of a hook over the head's tension")));
+  draft->study->panels[1] = g_strdup (draft->translate (N_("Torque on its nut over the head's tension")));
   rw_study_places (draft, draft->translate (N_("Head tension")), "N/m", at, rw_study_sort_places (at, count));
   add_pulls (draft, thread, rw_study_row_of (draft, tension));
   add_torques (draft, thread, rw_study_row_of (draft, tension));

@@ -22,8 +22,8 @@ rw_study_pitch (RwStudyDraft *draft)
 {
   rw_study_rows (draft, draft->translate (N_("Fret")), 1, draft->result->plan.last);
   draft->study->same_range = TRUE;
-  draft->study->panels[0] = g_strdup (draft->translate (N_("Cents off, bridge on its line")));
-  draft->study->panels[1] = g_strdup (draft->translate (N_("Cents off, bridge at its best straight place")));
+  draft->study->panels[0] = g_strdup (draft->translate (N_("Pitch error, bridge on its line")));
+  draft->study->panels[1] = g_strdup (draft->translate (N_("Pitch error, bridge at its best straight place")));
   for (int best = 0; best <= 1; best++)
     for (int i = 1; i <= draft->result->plan.strings; i++)
       add_string (draft, i, best);

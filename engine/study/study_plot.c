@@ -76,7 +76,7 @@ static RwBox
 range_of (const Panel *panel)
 {
   const RwStudy *study = panel->study;
-  gboolean along = study->row_unit != NULL, loose = study->free_range;
+  gboolean along = study->row_unit != NULL && study->rows->len > 0, loose = study->free_range;
   RwBox range = { along ? row_at (panel, 0) : -0.5, loose ? INFINITY : 0, 0, loose ? -INFINITY : 0 };
   Panel other = *panel;
 
@@ -254,19 +254,20 @@ add_spots (const Panel *panel, const RwPlot *plot, guint i)
 
 /* ---- panels ---- */
 
-/* With the unit of lengths, which is a matter of choice; the others stand in the titles themselves. */
+/* With the unit of its axis. */
 static char *
 title_of (const Panel *panel)
 {
   const char *title = panel->study->panels[panel->panel];
 
   for (guint i = 0; i < panel->study->columns->len; i++)
-    {
-      const RwStudyColumn *column = column_of (panel, i);
+    if (column_of (panel, i) != NULL && column_of (panel, i)->role != RW_COLUMN_LOAD)
+      {
+        const char *unit = column_of (panel, i)->unit;
+        const char *shown_unit = rw_quantity_unit (unit, panel->style.units);
 
-      if (column != NULL && strcmp (column->unit, "mm") == 0)
-        return g_strdup_printf ("%s, %s", title, panel->style.units == RW_UNITS_MM ? "mm" : "in");
-    }
+        return *unit != '\0' ? g_strdup_printf ("%s, %s", title, shown_unit) : g_strdup (title);
+      }
   return g_strdup (title);
 }
 
@@ -276,7 +277,7 @@ draw_panel (const Panel *panel, RwBox place)
   const RwStudy *study = panel->study;
   g_autofree char *title = title_of (panel);
   const char *across = axis_title (panel);
-  RwPlotJob job = { place, range_of (panel), title, across, across != NULL && *study->row_unit == '\0',
+  RwPlotJob job = { place, range_of (panel), title, across, study->whole,
                     room_for_labels (panel) };
   RwPlot plot = rw_plot_begin (panel->sheet, &job);
 

@@ -24,8 +24,8 @@ rw_study_strings (RwStudyDraft *draft)
   draft->study->row_title = g_strdup (draft->translate (N_("String")));
   for (int i = 1; i <= result->plan.strings; i++)
     rw_study_row (draft, rw_study_string_name (draft, i));
-  draft->study->panels[0] = g_strdup (draft->translate (N_("Pull, N")));
-  draft->study->panels[1] = g_strdup (draft->translate (N_("Stress, MPa; the line is where music wire breaks")));
+  draft->study->panels[0] = g_strdup (draft->translate (N_("Pull")));
+  draft->study->panels[1] = g_strdup (draft->translate (N_("Stress; the line is where music wire breaks")));
 
   double *pulls = rw_study_column (draft, (RwColumnKind){ "N", 0, RW_COLUMN_BAR }, g_strdup (pull), NULL);
   double *stresses = rw_study_column (draft, (RwColumnKind){ "MPa", 1, RW_COLUMN_BAR }, g_strdup (stress), NULL);

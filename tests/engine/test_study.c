@@ -93,6 +93,74 @@ test_strings (void)
   expected_near ("strength", value_at (study, 2, 0), 2697, 1);
 }
 
+/* A head that turns square over its edge pulls 2 pi R T: 219.4 N on each of 24 hooks for 6000 N/m and 139.7 mm; the
+ * nut of a plain 8-32 thread, 4.166 mm, wants 0.2 P D = 0.183 N m then.  Worked out by hand. */
+static void
+test_hooks (void)
+{
+  g_autoptr (Built) built = built_new ("rim.outer_diameter=281.4|rim.crest_inset=1|hooks.count=24|head.tension=6000");
+  g_autoptr (RwStudy) study = rw_study_new (RW_STUDY_HOOKS, &built->result, in_english);
+
+  for (guint row = 0; row < study->rows->len; row++)
+    {
+      double tension = g_array_index (study->rows, RwStudyRow, row).at;
+
+      expected_near ("pull", value_at (study, 0, row), 219.44 * tension / 6000, 0.01);
+      expected_near ("torque", value_at (study, 3, row), 0.1828 * tension / 6000, 0.0005);
+      expected_near ("black over plain", value_at (study, 5, row), 1.5 * value_at (study, 3, row), 1e-12);
+      g_assert_true (isfinite (value_at (study, 2, row)) == (tension == 6000));
+    }
+}
+
+/* Row of a study along an axis. */
+static guint
+row_at (const RwStudy *study, double at)
+{
+  for (guint row = 0; row < study->rows->len; row++)
+    if (fabs (g_array_index (study->rows, RwStudyRow, row).at - at) < 1e-9)
+      return row;
+  g_assert_not_reached ();
+}
+
+/* Two feet at +-y on a head of radius R, each with half of the load: by the influence of a point on a disc, over
+ * F/(2 pi T), the middle sinks by ln (R/y), and the feet by half of ln ((R^2 - y^2)/(R c)) + ln ((R^2 + y^2)/(2 y R)),
+ * c = (9 + 3)/4 mm.  At the edge it does not sink. */
+static void
+test_head (void)
+{
+  g_autoptr (Built) built = built_new ("bridge.feet=2|bridge.offset=0|bridge.foot_spread=60|rim.outer_diameter=280");
+  g_autoptr (RwStudy) study = rw_study_new (RW_STUDY_HEAD, &built->result, in_english);
+  double r = 139, y = 30, c = 3, sag = built_value (built, "bridge.sag");
+  double feet = (log ((r * r - y * y) / (r * c)) + log ((r * r + y * y) / (2 * y * r))) / 2;
+  double force = built_value (built, "bridge.down_force");
+
+  expected_near ("middle", value_at (study, 0, row_at (study, 0)), -sag * log (r / y) / feet, 1e-9);
+  expected_near ("same along", value_at (study, 2, row_at (study, 0)), value_at (study, 0, row_at (study, 0)), 1e-12);
+  expected_near ("foot", value_at (study, 0, row_at (study, 30)), -sag, 1e-3 * sag);
+  expected_near ("edge", value_at (study, 0, row_at (study, -139)), 0, 1e-9);
+  expected_near ("load", value_at (study, 1, row_at (study, -30)), force / 2, 1e-9);
+}
+
+/* Three feet carry all of the load, the outer ones alike. */
+static void
+test_head_loads (void)
+{
+  g_autoptr (Built) built = built_new ("");
+  g_autoptr (RwStudy) study = rw_study_new (RW_STUDY_HEAD, &built->result, in_english);
+  double sum = 0;
+  int feet = 0;
+
+  for (guint row = 0; row < study->rows->len; row++)
+    if (isfinite (value_at (study, 1, row)))
+      {
+        sum += value_at (study, 1, row);
+        feet++;
+      }
+  g_assert_cmpint (feet, ==, 3);
+  expected_near ("all of it", sum, built_value (built, "bridge.down_force"), 1e-9);
+  expected_near ("alike", value_at (study, 1, row_at (study, 29)), value_at (study, 1, row_at (study, -29)), 1e-9);
+}
+
 static void
 test_seasons (void)
 {
@@ -146,6 +214,40 @@ test_plots (void)
     }
 }
 
+/* Pointing at a number finds it, in either plot; keys go through a column and over to the next, and stop at its
+ * ends. */
+static void
+test_spots (void)
+{
+  g_autoptr (Built) built = built_new ("");
+  g_autoptr (RwStudy) study = rw_study_new (RW_STUDY_PITCH, &built->result, in_english);
+  g_autoptr (GArray) spots = g_array_new (FALSE, FALSE, sizeof (RwStudySpot));
+  g_autoptr (RwSheet) sheet = rw_study_draw (study, 180, 60, RW_STYLE_FILE, spots);
+  const RwStudySpot *all = (const RwStudySpot *) (gpointer) spots->data;
+  int last = (int) spots->len - 1, fret = rw_study_step (spots, 0, 4, 0);
+
+  /* Four strings with 19 frets and one with 14, twice. */
+  g_assert_cmpuint (spots->len, ==, 2 * (4 * 19 + 14));
+  for (guint i = 0; i < spots->len; i++)
+    {
+      RwPoint near = { all[i].at.x + 0.1, all[i].at.y };
+      const RwStudySpot *found = &all[rw_study_nearest (spots, near)];
+
+      g_assert_cmpuint (found->row, ==, all[i].row);
+      g_assert_cmpfloat (fabs (found->at.y - all[i].at.y), <, 0.02);
+    }
+  g_assert_cmpint (rw_study_step (spots, -1, 1, 0), ==, 0);
+  g_assert_cmpuint (all[fret].row, ==, 4);
+  g_assert_cmpuint (all[rw_study_step (spots, fret, 0, 1)].column, ==, 1);
+  g_assert_cmpuint (all[rw_study_step (spots, fret, 0, 1)].row, ==, 4);
+  g_assert_cmpint (rw_study_step (spots, rw_study_step (spots, fret, 0, 1), 0, -1), ==, fret);
+  g_assert_cmpuint (all[rw_study_step (spots, 0, 1000, 0)].row, ==, 18);
+  g_assert_cmpuint (all[rw_study_step (spots, 0, 1000, 0)].column, ==, 0);
+  g_assert_cmpint (rw_study_step (spots, 0, 0, -1), ==, 0);
+  g_assert_cmpint (rw_study_step (spots, last, 0, 1), ==, last);
+  g_assert_cmpint (rw_study_step (spots, last, 1, 0), ==, last);
+}
+
 /* At most so many pieces, and the next smaller nice number would give more: by hand. */
 static void
 test_ticks (void)
@@ -170,7 +272,11 @@ main (int argc, char **argv)
   g_test_add_func ("/study/action", test_action);
   g_test_add_func ("/study/action/stiff-neck", test_stiff_neck);
   g_test_add_func ("/study/strings", test_strings);
+  g_test_add_func ("/study/head", test_head);
+  g_test_add_func ("/study/head/loads", test_head_loads);
+  g_test_add_func ("/study/hooks", test_hooks);
   g_test_add_func ("/study/seasons", test_seasons);
+  g_test_add_func ("/study/spots", test_spots);
   g_test_add_func ("/study/plots", test_plots);
   g_test_add_func ("/study/ticks", test_ticks);
   return g_test_run ();
