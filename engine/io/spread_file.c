@@ -98,8 +98,7 @@ add_cut (RwTextTable *table, const RwCare *care, guint i, RwUnits units)
   g_autofree char *asked = shown (tolerance->asked, rw_cut_unit (cut), units);
   const char *const fields[] = { label, used, rw_outcome (tolerance->used_of)->label, held, asked,
                                  rw_quantity_unit (rw_cut_unit (cut), units),
-                                 tolerance->by_fitting ? "fit, don't measure" : tolerance->takes_care ? "take care" : "",
-                                 id, NULL };
+                                 rw_tolerance_advice (tolerance), id, NULL };
 
   rw_text_table_add (table, fields);
 }

@@ -1,5 +1,6 @@
 #include "tolerance.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 #include <string.h>
 
@@ -136,6 +137,14 @@ rw_tolerances_new (const RwBench *bench, const RwSensitivity *sensitivity)
   for (guint i = 0; i < bench->cuts->len; i++)
     finish (&tolerances[i], rw_bench_cut (bench, i));
   return tolerances;
+}
+
+const char *
+rw_tolerance_advice (const RwTolerance *tolerance)
+{
+  if (tolerance->by_fitting)
+    return N_("fit, don’t measure");
+  return tolerance->takes_care ? N_("take care") : N_("as usual");
 }
 
 /* ---- ranking ---- */

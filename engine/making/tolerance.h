@@ -32,6 +32,9 @@ typedef struct
 /* One for each cut of the bench, in its order; free with g_free(). */
 RwTolerance *rw_tolerances_new (const RwBench *bench, const RwSensitivity *sensitivity);
 
+/* In a word or two, English, marked for translation: "fit, don't measure", "take care", "as usual". */
+const char *rw_tolerance_advice (const RwTolerance *tolerance);
+
 /* The places of the cuts, those that use up most of a limit first; of cuts that are members of one row of dimensions
  * (frets, strings) only the first.  Cuts that nothing depends on are left out.  An array of guint. */
 GArray *rw_tolerances_ranked (const RwBench *bench, const RwTolerance *tolerances);
