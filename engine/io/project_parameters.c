@@ -55,6 +55,7 @@ read_other (RwDesign *design, RwParamId id, JsonNode *node, GError **error)
   switch (param->kind)
     {
     case RW_KIND_LENGTH_LIST:
+    case RW_KIND_CENTS_LIST:
       text = join_items (node, TRUE);
       if (text == NULL)
         return rw_member_fail (error, RW_FILE_ERROR_VALUE, N_("The value of %s is no list of numbers"), param->id);
@@ -136,6 +137,7 @@ rw_member_append_parameter (GString *out, const RwDesign *design, RwParamId id)
   switch (rw_param (id)->kind)
     {
     case RW_KIND_LENGTH_LIST:
+    case RW_KIND_CENTS_LIST:
       append_items (out, text, TRUE);
       break;
     case RW_KIND_WOOD_LIST:

@@ -35,6 +35,7 @@ typedef struct
   double bolt_depth;  /* shoe bolt below the head plane, mm */
   double strip_width; /* of segments, thickness of staves; NaN for plies */
   double crown;       /* 0 for a fretless board */
+  double fret_cents[RW_FRETS_MAX + 1]; /* what each place is to sound over the nut */
 } RwModel;
 
 /* The measured value of a slot, else the worked-out one; nothing is stored. */

@@ -39,19 +39,13 @@ frequency (const Wire *wire, double tension, double stretch, double length)
   return speed * sqrt (1 + inharmonicity (wire, tension, length)) / (2 * length * 1e-3);
 }
 
-/* The open string tuned: T = mu (2 l f)^2/(1 + B), B = pi^2 E I/(T l^2). */
+/* The open string tuned: T (1 + B) = mu (2 l f)^2, and T B = pi^2 E I/l^2 whatever T. */
 static void
 tune (Wire *wire, double length)
 {
-  double ideal = 2 * length * 1e-3 * wire->open;
-  double b = 0;
+  double speed = 2 * length * 1e-3 * wire->open;
 
-  ideal *= ideal * wire->mass;
-  for (int i = 0; i < 8; i++)
-    {
-      wire->tension = ideal / (1 + b);
-      b = inharmonicity (wire, wire->tension, length);
-    }
+  wire->tension = wire->mass * speed * speed - G_PI * G_PI * wire->bending / (length * length);
   wire->length = length;
 }
 
@@ -68,9 +62,16 @@ take_string (const RwModel *m, int i)
                  .open = m->frequency[i] };
 }
 
-/* The open string in tune, with the bridge set back. */
+/* Where both ends of a string stand off their theoretical lines, mm: the bridge away from the nut, the nut towards
+ * the bridge. */
+typedef struct
+{
+  double back, forward;
+} Ends;
+
+/* The open string in tune. */
 static Wire
-string_up (const RwModel *m, int string, double set_back)
+string_up (const RwModel *m, int string, Ends ends)
 {
   const RwPlan *plan = &m->r->plan;
   const RwSide *side = &m->r->side;
@@ -78,13 +79,13 @@ string_up (const RwModel *m, int string, double set_back)
   gboolean is_short = string > plan->full;
 
   wire.start = is_short ? (int) m->d->fifth_start_fret : 0;
-  wire.from = is_short ? plan->short_x : 0;
+  wire.from = (is_short ? plan->short_x : 0) + ends.forward;
   wire.nut = is_short ? m->d->fifth_start_height + side->lift_short : m->d->nut_string_height + side->pull_up;
-  wire.reach = plan->length - wire.from + set_back;
+  wire.reach = plan->length - wire.from + ends.back;
   tune (&wire, distance (wire.reach, side->fret_plane - wire.nut));
   wire.strained = wire.reach;
   if (m->d->strings_slip == RW_YES)
-    wire.strained = plan->length - wire.from + m->after[string] + m->d->tailpiece_anchor;
+    wire.strained = plan->length - wire.from + ends.forward + m->after[string] + m->d->tailpiece_anchor;
   wire.unstrained = wire.strained / (1 + wire.tension / wire.stiffness);
   return wire;
 }
@@ -99,13 +100,13 @@ error_at (const RwModel *m, const Wire *wire, int fret)
   double tension = wire->stiffness * ((wire->strained + stretch) / wire->unstrained - 1);
   double note = frequency (wire, tension, stretch, speaking);
 
-  return 1200 * log2 (note / wire->open) - 100 * (fret - wire->start);
+  return 1200 * log2 (note / wire->open) - (m->fret_cents[fret] - m->fret_cents[wire->start]);
 }
 
 double
 rw_pitch_error (const RwModel *m, int string, int fret, double set_back)
 {
-  Wire wire = string_up (m, string, set_back);
+  Wire wire = string_up (m, string, (Ends){ set_back, 0 });
 
   return error_at (m, &wire, fret);
 }
@@ -124,6 +125,9 @@ error_at_12 (double set_back, void *data)
   return rw_pitch_error (s->m, s->string, 12, set_back);
 }
 
+/* How far an end is moved to see what that does, mm. */
+#define STEP 0.01
+
 static int
 first_fret (const RwModel *m, int string)
 {
@@ -141,12 +145,12 @@ improve (const RwModel *m, double *place, double *slope)
   for (int i = 1; i <= plan->strings; i++)
     {
       double arm = -plan->bridge_y[i], set_back = *place + *slope * arm;
-      Wire wire = string_up (m, i, set_back), moved = string_up (m, i, set_back + 0.01);
+      Wire wire = string_up (m, i, (Ends){ set_back, 0 }), moved = string_up (m, i, (Ends){ set_back + STEP, 0 });
 
       for (int n = first_fret (m, i); n <= plan->last; n++)
         {
           double here = error_at (m, &wire, n);
-          double rate = (error_at (m, &moved, n) - here) / 0.01;
+          double rate = (error_at (m, &moved, n) - here) / STEP;
 
           a11 += rate * rate;
           a12 += rate * rate * arm;
@@ -170,7 +174,7 @@ errors_at_best (RwModel *m, double place, double slope)
 
   for (int i = 1; i <= plan->strings; i++)
     {
-      Wire wire = string_up (m, i, place - slope * plan->bridge_y[i]);
+      Wire wire = string_up (m, i, (Ends){ place - slope * plan->bridge_y[i], 0 });
 
       for (int n = first_fret (m, i); n <= plan->last; n++)
         m->r->cents_best[i][n] = error_at (m, &wire, n);
@@ -189,6 +193,48 @@ straight_bridge (RwModel *m)
   errors_at_best (m, place, slope);
 }
 
+/* Frets over which nut and bridge are set together. */
+#define NUT_FRETS 15
+
+/* Gauss and Newton again, for one string whose nut and bridge may both move. */
+static void
+both_ends (RwModel *m, int string)
+{
+  int first = first_fret (m, string), last = MIN (m->r->plan.last, first + NUT_FRETS - 1);
+  Ends ends = { 0, 0 };
+  double moved = INFINITY;
+
+  if (last - first < 1)
+    return;
+  for (int i = 0; i < 6 && moved > 1e-6; i++)
+    {
+      Wire wire = string_up (m, string, ends);
+      Wire back = string_up (m, string, (Ends){ ends.back + STEP, ends.forward });
+      Wire forward = string_up (m, string, (Ends){ ends.back, ends.forward + STEP });
+      double a11 = 0, a12 = 0, a22 = 0, b1 = 0, b2 = 0;
+
+      for (int n = first; n <= last; n++)
+        {
+          double here = error_at (m, &wire, n);
+          double by_back = (error_at (m, &back, n) - here) / STEP;
+          double by_forward = (error_at (m, &forward, n) - here) / STEP;
+
+          a11 += by_back * by_back;
+          a12 += by_back * by_forward;
+          a22 += by_forward * by_forward;
+          b1 -= by_back * here;
+          b2 -= by_forward * here;
+        }
+      double det = a11 * a22 - a12 * a12;
+      double more_back = (b1 * a22 - b2 * a12) / det, more_forward = (b2 * a11 - b1 * a12) / det;
+      ends.back += more_back;
+      ends.forward += more_forward;
+      moved = fabs (more_back) + fabs (more_forward);
+    }
+  rw_settle (m, RW_NUT_FORWARD + string, ends.forward);
+  rw_settle (m, RW_BRIDGE_BACK_WITH_NUT + string, ends.back);
+}
+
 void
 rw_model_pitch (RwModel *m)
 {
@@ -203,12 +249,13 @@ rw_model_pitch (RwModel *m)
     {
       String s = { m, i };
 
-      Wire wire = string_up (m, i, 0);
+      Wire wire = string_up (m, i, (Ends){ 0, 0 });
 
       for (int n = first_fret (m, i); n <= plan->last; n++)
         rw_settle (m, RW_SLOT2 (RW_SETUP_CENTS, i, n), error_at (m, &wire, n));
       if (first_fret (m, i) <= 12)
         rw_settle (m, RW_BRIDGE_COMPENSATION + i, rw_root (error_at_12, &s, -20, 40));
+      both_ends (m, i);
     }
   straight_bridge (m);
 }

@@ -55,13 +55,24 @@ rw_plan_middle (const RwPlan *plan, double x)
 
 /* Position of fret n: L (1 - 2^(-n/12)).  Measured places count as measured.
  * Source: equal temperament; G. Byers, "Classic guitar intonation", American Lutherie 47 (1996). */
+double
+rw_fret_cents (const RwDesign *d, int n)
+{
+  const RwCentsList *off = &d->frets_temperament;
+  int step = (n - 1) % RW_TONES;
+
+  return 100 * n + (n >= 1 && step < off->count ? off->at[step] : 0);
+}
+
+/* L (1 - 1/q) for a note q times as high. */
 static void
 place_frets (RwModel *m, RwPlan *plan)
 {
   plan->last = m->d->frets_count > 0 ? (int) m->d->frets_count : 24;
   for (int n = 0; n <= RW_FRETS_MAX; n++)
     {
-      plan->fret_x[n] = plan->length * (1 - exp2 (-n / 12.0));
+      m->fret_cents[n] = rw_fret_cents (m->d, n);
+      plan->fret_x[n] = plan->length * (1 - exp2 (-m->fret_cents[n] / 1200));
       if (n >= 1 && n <= plan->last)
         plan->fret_x[n] = rw_settle (m, RW_FRETS_POSITION + n, plan->fret_x[n]);
     }

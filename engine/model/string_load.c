@@ -1,6 +1,7 @@
 #include "string_load.h"
 
 #include "table/note.h"
+#include "plan.h"
 
 #define WRAP_KG_M3 8800.0
 
@@ -55,7 +56,7 @@ rw_model_strings (RwModel *m)
       double length = m->d->scale_length * 1e-3;
 
       if (s->is_short)
-        length *= exp2 (-m->d->fifth_start_fret / 12);
+        length *= exp2 (-rw_fret_cents (m->d, (int) m->d->fifth_start_fret) / 1200);
       m->mass[i] = rw_string_mass (s);
       m->frequency[i] = rw_note_frequency (s->note, m->d->tuning_a4);
       double speed = 2 * m->frequency[i] * length;

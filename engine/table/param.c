@@ -68,14 +68,26 @@ rw_design_set (RwDesign *design, RwParamId id, double value, GError **error)
 }
 
 static gboolean
-length_lists_same (const RwLengthList *a, const RwLengthList *b)
+numbers_same (const double *a, int count_a, const double *b, int count_b)
 {
-  if (a->count != b->count)
+  if (count_a != count_b)
     return FALSE;
-  for (int i = 0; i < a->count; i++)
-    if (a->at[i] != b->at[i])
+  for (int i = 0; i < count_a; i++)
+    if (a[i] != b[i])
       return FALSE;
   return TRUE;
+}
+
+static gboolean
+length_lists_same (const RwLengthList *a, const RwLengthList *b)
+{
+  return numbers_same (a->at, a->count, b->at, b->count);
+}
+
+static gboolean
+cents_lists_same (const RwCentsList *a, const RwCentsList *b)
+{
+  return numbers_same (a->at, a->count, b->at, b->count);
 }
 
 static gboolean
@@ -112,6 +124,8 @@ rw_design_same (const RwDesign *a, const RwDesign *b, RwParamId id)
     {
     case RW_KIND_LENGTH_LIST:
       return length_lists_same (x, y);
+    case RW_KIND_CENTS_LIST:
+      return cents_lists_same (x, y);
     case RW_KIND_WOOD_LIST:
       return wood_lists_same (x, y);
     case RW_KIND_STRING_SET:
@@ -133,6 +147,8 @@ size_of_kind (RwKind kind)
     {
     case RW_KIND_LENGTH_LIST:
       return sizeof (RwLengthList);
+    case RW_KIND_CENTS_LIST:
+      return sizeof (RwCentsList);
     case RW_KIND_WOOD_LIST:
       return sizeof (RwWoodList);
     case RW_KIND_STRING_SET:

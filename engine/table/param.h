@@ -42,6 +42,16 @@ typedef struct
   double at[RW_COURSES_MAX];
 } RwLengthList;
 
+/* Cents off equal temperament of the steps above the nut, from the 1st; steps without one have none.  Octaves are
+ * alike. */
+#define RW_TONES 12
+
+typedef struct
+{
+  int    count;
+  double at[RW_TONES];
+} RwCentsList;
+
 typedef struct
 {
   int count;
@@ -108,6 +118,7 @@ typedef enum
   RW_KIND_METAL,
   RW_KIND_THREAD,
   RW_KIND_LENGTH_LIST,
+  RW_KIND_CENTS_LIST,
   RW_KIND_WOOD_LIST,
   RW_KIND_STRING_SET,
 } RwKind;

@@ -96,6 +96,7 @@ rw_param_kind_name (const RwParam *param)
     [RW_KIND_METAL] = "metal",
     [RW_KIND_THREAD] = "thread",
     [RW_KIND_LENGTH_LIST] = "list",
+    [RW_KIND_CENTS_LIST] = "list",
     [RW_KIND_WOOD_LIST] = "list",
     [RW_KIND_STRING_SET] = "list",
   };

@@ -196,6 +196,23 @@ read_lengths (const RwParam *param, const char *text, RwStyle style, RwLengthLis
 }
 
 static gboolean
+read_cents (const RwParam *param, const char *text, RwStyle style, RwCentsList *list, GError **error)
+{
+  static const RwRange range = { -60, 60, "cent" };
+  const char *label = _(param->label);
+  g_auto (GStrv) items = rw_items_read (text, label, 1, RW_TONES, error);
+  RwCentsList read = { 0 };
+
+  if (items == NULL)
+    return FALSE;
+  for (; items[read.count] != NULL; read.count++)
+    if (!rw_range_read (&range, items[read.count], style, label, &read.at[read.count], error))
+      return FALSE;
+  *list = read;
+  return TRUE;
+}
+
+static gboolean
 read_woods (const RwParam *param, const char *text, RwWoodList *list, GError **error)
 {
   g_auto (GStrv) items = rw_items_read (text, _(param->label), 1, RW_COURSES_MAX, error);
@@ -245,6 +262,8 @@ rw_design_read (RwDesign *design, RwParamId id, const char *text, RwStyle style,
       return read_material (text, param->kind, _(param->label), member, error);
     case RW_KIND_LENGTH_LIST:
       return read_lengths (param, text, style, member, error);
+    case RW_KIND_CENTS_LIST:
+      return read_cents (param, text, style, member, error);
     case RW_KIND_WOOD_LIST:
       return read_woods (param, text, member, error);
     case RW_KIND_STRING_SET:
@@ -255,14 +274,14 @@ rw_design_read (RwDesign *design, RwParamId id, const char *text, RwStyle style,
 }
 
 static char *
-write_lengths (const RwLengthList *list, const char *unit, RwStyle style)
+write_numbers (const double *at, int count, const char *unit, RwStyle style)
 {
   g_autoptr (GStrvBuilder) items = g_strv_builder_new ();
   g_auto (GStrv)           all = NULL;
 
-  for (int i = 0; i < list->count; i++)
+  for (int i = 0; i < count; i++)
     {
-      g_autofree char *item = rw_number_in_style (list->at[i], unit, style);
+      g_autofree char *item = rw_number_in_style (at[i], unit, style);
 
       g_strv_builder_add (items, item);
     }
@@ -293,6 +312,8 @@ rw_design_write (const RwDesign *design, RwParamId id, RwStyle style)
 {
   const RwParam *param = rw_param (id);
   const void    *member = G_STRUCT_MEMBER_P (design, param->offset);
+  const RwLengthList *lengths = member;
+  const RwCentsList *cents = member;
 
   switch (param->kind)
     {
@@ -303,7 +324,9 @@ rw_design_write (const RwDesign *design, RwParamId id, RwStyle style)
     case RW_KIND_THREAD:
       return g_strdup (names_of (param->kind, *(const int *) member).id);
     case RW_KIND_LENGTH_LIST:
-      return write_lengths (member, param->unit, style);
+      return write_numbers (lengths->at, lengths->count, param->unit, style);
+    case RW_KIND_CENTS_LIST:
+      return write_numbers (cents->at, cents->count, param->unit, style);
     case RW_KIND_WOOD_LIST:
       return write_woods (member);
     case RW_KIND_STRING_SET:

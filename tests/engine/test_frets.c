@@ -22,6 +22,15 @@ static const Expected places[] = {
   { "22", SCALE, "frets.position[22]", 479.650, 0.0006 },
   { "24", SCALE, "frets.position[24]", 500.0625, 1e-9 },
   { "line-of-fretless", "scale.length=666.75|frets.count=0", "frets.position[24]", 500.0625, 1e-9 },
+  /* Pure intervals on the same scale: the 4th step 5/4 of the nut's note, L/5, and the 7th 3/2, L/3; 13.686 and 1.955
+   * cents off equal temperament by definition. */
+  { "pure-third", SCALE "|frets.temperament=0; 0; 0; -13.68628613516517; 0; 0; 1.955000865387433",
+    "frets.position[4]", 133.350, 1e-9 },
+  { "pure-fifth", SCALE "|frets.temperament=0; 0; 0; -13.68628613516517; 0; 0; 1.955000865387433",
+    "frets.position[7]", 222.250, 1e-9 },
+  { "pure-fifth-an-octave-up", SCALE "|frets.temperament=0; 0; 0; 0; 0; 0; 1.955000865387433",
+    "frets.position[19]", 666.75 * 2 / 3, 1e-9 },
+  { "rule-of-18", SCALE "|frets.temperament=-1.0454", "frets.position[1]", 666.75 / 18, 0.0001 },
   /* The slot is 0.3 mm deeper than the tang; what is left of the board. */
   { "slot-depth", "frets.tang_depth=1.5", "frets.slot_depth", 1.8, 1e-12 },
   { "floor", "frets.tang_depth=1.5|fretboard.thickness=4.8", "frets.floor", 3.0, 1e-12 },

@@ -172,6 +172,11 @@ assert_close_param (const RwDesign *a, const RwDesign *b, RwParamId id, double s
       for (int i = 0; i < a->rim_course_thickness.count; i++)
         assert_close (a->rim_course_thickness.at[i], b->rim_course_thickness.at[i], slack);
       break;
+    case RW_KIND_CENTS_LIST:
+      g_assert_cmpint (a->frets_temperament.count, ==, b->frets_temperament.count);
+      for (int i = 0; i < a->frets_temperament.count; i++)
+        assert_close (a->frets_temperament.at[i], b->frets_temperament.at[i], slack);
+      break;
     case RW_KIND_LENGTH:
       assert_close (rw_design_get (a, id), rw_design_get (b, id), slack);
       break;

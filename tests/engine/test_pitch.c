@@ -46,10 +46,13 @@ example_new (const Row *row)
   example->design.strings_set.at[0] = (RwString){ .outer_mm = row->diameter };
   plan->strings = plan->full = 1;
   plan->length = 666.75;
-  for (int n = 0; n <= RW_FRETS_MAX; n++)
-    plan->fret_x[n] = plan->length * (1 - exp2 (-n / 12.0));
   example->result.side.fret_plane = 5.5;
   example->model = (RwModel){ .d = &example->design, .r = &example->result };
+  for (int n = 0; n <= RW_FRETS_MAX; n++)
+    {
+      plan->fret_x[n] = plan->length * (1 - exp2 (-n / 12.0));
+      example->model.fret_cents[n] = 100 * n;
+    }
   example->model.mass[1] = 7850 * G_PI * row->diameter * row->diameter * 1e-6 / 4;
   example->model.frequency[1] = row->hertz;
   example->model.after[1] = 60;
@@ -92,6 +95,32 @@ test_held (void)
   expected_near ("cents at fret 12, held", rw_pitch_error (&example->model, 1, 12, 0), 5.69 + 4.648 - 4.61, 0.01);
 }
 
+/* A nut brought forward takes out what the first frets are sharp by, and more of it where the string is sharper:
+ * G. Byers, "Classic guitar intonation", American Lutherie 47 (1996). */
+static void
+test_nut (void)
+{
+  g_autoptr (Built) built = built_new ("strings.set=D4 0.254 p; B3 0.3048 p; G3 0.4064 p; D3 0.559 w 0.305; G4 0.254 p short");
+  double d4 = built_value (built, "nut.forward[1]"), b3 = built_value (built, "nut.forward[2]");
+  double g3 = built_value (built, "nut.forward[3]");
+
+  g_assert_cmpfloat (d4, >, 0);
+  g_assert_cmpfloat (b3, >, d4);
+  g_assert_cmpfloat (g3, >, b3);
+}
+
+/* Frets that stand where a temperament wants them sound no better and no worse for it: by definition. */
+static void
+test_temperament (void)
+{
+  g_autoptr (Built) equal = built_new ("");
+  g_autoptr (Built) pure = built_new ("frets.temperament=11.7; 3.9; 15.6; -13.7; -2; -9.8; 2; 13.7; -15.6; -3.9; -11.7");
+
+  expected_near ("fret 4", built_value (pure, "setup.cents[1][4]"), built_value (equal, "setup.cents[1][4]"), 0.1);
+  expected_near ("fret 7 of the short string", built_value (pure, "setup.cents[5][7]"),
+                 built_value (equal, "setup.cents[5][7]"), 0.1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -106,5 +135,7 @@ main (int argc, char **argv)
         g_test_add_data_func (set_back, &rows[i], test_set_back);
     }
   g_test_add_func ("/pitch/held", test_held);
+  g_test_add_func ("/pitch/nut", test_nut);
+  g_test_add_func ("/pitch/temperament", test_temperament);
   return g_test_run ();
 }

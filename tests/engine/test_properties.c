@@ -86,7 +86,7 @@ test_hooks_on_rim (void)
     }
 }
 
-/* The axis is the third string of five; the 12th fret halves the scale. */
+/* The axis is the third string of five; in equal steps the 12th fret halves the scale. */
 static void
 test_axis_and_octave (void)
 {
@@ -101,6 +101,7 @@ test_axis_and_octave (void)
       for (int i = 0; i < 5; i++)
         five.at[i] = (RwString){ .note = "G3", .outer_mm = 0.3, .is_short = i == 4 };
       design.strings_set = five;
+      design.frets_temperament = (RwCentsList){ .count = 1 };
       g_autofree RwResult *result = solve (&design, NULL);
       for (double x = 0; x <= design.scale_length + 400; x += 50)
         g_assert_cmpfloat_with_epsilon (rw_plan_string_y (&result->plan, 3, x), 0, 1e-9);

@@ -88,7 +88,13 @@ class Build:
             self.rows[key] = float(value)
         return value
 
+    def semitones(self, n):
+        """What fret n is to sound over the nut: equal steps, and what the temperament adds."""
+        off = [float(c) for c in self.p["frets.temperament"]]
+        step = (n - 1) % 12
+        return n + (off[step] / 100 if n > 0 and step < len(off) else 0.0)
+
     def position(self, n):
         """Nut to fret n; a measured position counts where there is such a row."""
-        computed = self.p["scale.length"] * (1.0 - 2.0 ** (-n / 12.0))
+        computed = self.p["scale.length"] * (1.0 - 2.0 ** (-self.semitones(n) / 12.0))
         return self.fact("frets.position[%d]" % n, computed) if 1 <= n <= self.last else computed

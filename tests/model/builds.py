@@ -27,6 +27,7 @@ BY_HAND = [
     ("tunnel", {"fifth.route": "tunnel"}),
     ("short string from 2", {"fifth.start_fret": "2", "fifth.peg_distance": "25"}),
     ("short string from 12", {"fifth.start_fret": "12"}),
+    ("steps of a just scale", {"frets.temperament": "11.7; 3.9; 15.6; -13.7; -2; -9.8; 2; 13.7; -15.6; -3.9; -11.7"}),
     ("fretless", {"frets.count": "0"}),
     ("fretless, squares to strings", {"frets.count": "0", "scale.square_to": "strings"}),
     ("ten frets", {"frets.count": "10"}),
@@ -124,7 +125,7 @@ def random_case(table, rng):
     for key, row in table.items():
         if rng.random() < 0.6:
             continue
-        if row["kind"] == "choice":
+        if key in CHOICES:
             texts[key] = rng.choice(CHOICES[key])
         elif row["kind"] == "wood":
             texts[key] = rng.choice(sorted(WOODS))

@@ -23,7 +23,7 @@ from build import read_parameters
 from statement import dimensions
 
 # Rows that come out of bending, the membrane and the stretch of strings: a share of the value.
-PHYSICS = re.compile(r"neck\.(pull_up|relief_unrodded|rod_moment)|bridge\.(sag|down_force|compensation|best_)")
+PHYSICS = re.compile(r"neck\.(pull_up|relief_unrodded|rod_moment)|nut\.forward|bridge\.(sag|down_force|compensation|best_|back_)")
 SHARE, EXACT, CENTS, LEAST = 2e-4, 1e-6, 0.02, 2e-5
 
 

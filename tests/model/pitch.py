@@ -39,8 +39,8 @@ class Sounding:
             self.crowns[n] = place - self.origin, self.side.lift(place)
         return self.crowns[n]
 
-    def cents(self, n, set_back):
-        length = self.speaking + set_back
+    def cents(self, n, set_back, forward=0.0):
+        length = self.speaking + set_back - forward
         open_length = math.hypot(length, self.side.fret_plane - self.nut)
         # Newtons from kg/mm, mm and Hz: a factor of 1/1000.  T (1 + B) is T plus pi^2 EI / l^2.
         tension = (self.mass * (2 * open_length * self.frequency) ** 2 / 1000.0
@@ -48,6 +48,7 @@ class Sounding:
         whole = self.whole if self.slips else length
         slack = whole / (1 + tension / self.stretch)
         place, crown = self.crown(n)
+        place -= forward
         back = math.hypot(place, self.nut - crown)
         sounding = math.hypot(length - place, self.side.fret_plane - crown)
         longer = back + sounding - open_length
@@ -55,12 +56,31 @@ class Sounding:
         mass = self.mass * whole / (whole + longer)
         stiff = math.pi ** 2 * self.stiffness / (pulled * sounding ** 2)
         heard = math.sqrt(pulled * 1000.0 / mass * (1 + stiff)) / (2 * sounding)
-        return 1200 * math.log2(heard / (self.frequency * 2 ** ((n - self.open_fret) / 12)))
+        wanted = self.build.semitones(n) - self.build.semitones(self.open_fret)
+        return 1200 * math.log2(heard / (self.frequency * 2 ** (wanted / 12)))
 
     def compensation(self):
         if self.open_fret >= 12:
             return None
         return brentq(lambda x: self.cents(12, x), -40.0, 60.0, xtol=1e-12, rtol=1e-13)
+
+
+    def both_ends(self, last):
+        """Set-back of the bridge and way of the nut forward, for the least squares over 15 frets."""
+        frets = range(self.first_fret, min(last, self.first_fret + 14) + 1)
+        if len(frets) < 2:
+            return None
+
+        def slope(ends):
+            rates = []
+            for h in np.diag([1e-2, 1e-2]):
+                above = np.array([self.cents(n, *(ends + h)) for n in frets])
+                below = np.array([self.cents(n, *(ends - h)) for n in frets])
+                rates.append((above - below) / (2 * h.sum()))
+            here = np.array([self.cents(n, *ends) for n in frets])
+            return [rate @ here for rate in rates]
+
+        return root(slope, [1.0, 0.5], tol=1e-11).x
 
 
 def best_straight(soundings, places, last):

@@ -62,7 +62,7 @@ def string_rows(build, plan):
                     + string.wrap * math.pi ** 2 * wrap * (string.core + wrap) / 4) * 1e-6
         else:
             mass = string.density * math.pi * string.outer ** 2 / 4 * 1e-6
-        length = p["scale.length"] * (2.0 ** (-plan.start_fret / 12.0) if i > plan.full else 1.0)
+        length = p["scale.length"] * (2.0 ** (-build.semitones(plan.start_fret) / 12.0) if i > plan.full else 1.0)
         masses[i] = mass
         tensions[i] = build.row("strings.tension[%d]" % i,
                                 mass * (2 * string.frequency(p["tuning.a4"]) * length / 1000) ** 2)
@@ -203,6 +203,10 @@ def pitch_rows(build, side, posts, masses):
     soundings = {i: Sounding(build, side, i, masses[i], stock.behind_nut(i)) for i in masses}
     for i, sounding in soundings.items():
         build.row("bridge.compensation[%d]" % i, sounding.compensation())
+        both = sounding.both_ends(build.last)
+        if both is not None:
+            build.row("bridge.back_with_nut[%d]" % i, both[0])
+            build.row("nut.forward[%d]" % i, both[1])
         for n in range(sounding.first_fret, build.last + 1):
             build.row("setup.cents[%d][%d]" % (i, n), sounding.cents(n, 0.0))
     offset, turn = best_straight(soundings, plan.bridge, build.last)

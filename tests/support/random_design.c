@@ -70,6 +70,14 @@ random_lengths (RwLengthList *list)
 }
 
 static void
+random_cents (RwCentsList *list)
+{
+  list->count = g_test_rand_int_range (1, RW_TONES + 1);
+  for (int i = 0; i < list->count; i++)
+    list->at[i] = g_test_rand_double_range (-60, 60);
+}
+
+static void
 random_woods (RwWoodList *list)
 {
   *list = (RwWoodList){ 0 };
@@ -97,6 +105,9 @@ random_member (const RwParam *param, void *member)
       break;
     case RW_KIND_LENGTH_LIST:
       random_lengths (member);
+      break;
+    case RW_KIND_CENTS_LIST:
+      random_cents (member);
       break;
     case RW_KIND_WOOD_LIST:
       random_woods (member);
