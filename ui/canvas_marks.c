@@ -26,20 +26,6 @@ rgba (RwColour colour, double alpha)
 
 /* ---- what is selected, and what the pointer is at ---- */
 
-/* A dimension and the parameter of the same id are one thing. */
-static gboolean
-same_subject (RwSubject a, RwSubject b)
-{
-  if (a.param >= 0 && b.param >= 0)
-    return a.param == b.param;
-  if (a.slot >= 0 && b.slot >= 0)
-    return a.slot == b.slot;
-  if (a.param < 0 && b.param >= 0)
-    return same_subject (b, a);
-  return a.param >= 0 && b.slot >= 0
-         && g_strcmp0 (rw_param (a.param)->id, rw_slot_dim ((RwSlot) b.slot)->id) == 0;
-}
-
 /* A tint under the lettering of an item. */
 static void
 underlay_texts (RwCanvas *self, cairo_t *cr, int item)
@@ -77,7 +63,7 @@ anything_selected (RwCanvas *self, RwSubject subject)
   const GArray *items = rw_canvas_sheet (self)->items;
 
   for (guint i = 0; i < items->len; i++)
-    if (same_subject (g_array_index (items, RwItem, i).subject, subject))
+    if (rw_subject_same (g_array_index (items, RwItem, i).subject, subject))
       return TRUE;
   return FALSE;
 }
@@ -94,7 +80,7 @@ paint_marks (RwCanvas *self, const RwPalette *palette, RwSubject selected)
   cairo_t *cr = gsk_cairo_node_get_draw_context (node);
 
   for (guint i = 0; i < layout->sheet->items->len; i++)
-    if (same_subject (g_array_index (layout->sheet->items, RwItem, i).subject, selected))
+    if (rw_subject_same (g_array_index (layout->sheet->items, RwItem, i).subject, selected))
       mark_item (self, cr, palette, (int) i);
   cairo_destroy (cr);
   return node;

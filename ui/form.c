@@ -4,6 +4,7 @@
 
 #include "access.h"
 #include "form_group.h"
+#include "help_picture.h"
 #include "words.h"
 
 struct _RwForm
@@ -18,6 +19,7 @@ struct _RwForm
   GtkWidget *list;
   GtkWidget *nothing; /* said where the filter leaves no row */
   GtkWidget *meaning_name, *meaning, *meaning_range;
+  GtkWidget *picture;
 
   GtkWidget *reveal; /* to be brought into view once it has its place */
   guint      reveal_source;
@@ -141,6 +143,7 @@ explain (RwForm *self, int param)
                                                  : *row->meaning != '\0' ? _(row->meaning) : "");
   gtk_widget_set_visible (self->meaning, row == NULL || *row->meaning != '\0');
   gtk_label_set_text (GTK_LABEL (self->meaning_range), range != NULL ? range : "");
+  rw_help_picture_show (RW_HELP_PICTURE (self->picture), (RwSubject){ param, -1 });
 }
 
 static void
@@ -169,7 +172,7 @@ on_changed (RwForm *self, guint what)
 {
   for (guint i = 0; i < self->groups->len; i++)
     rw_form_group_refresh (g_ptr_array_index (self->groups, i), what);
-  if (what & RW_CHANGE_UNITS)
+  if (what & (RW_CHANGE_UNITS | RW_CHANGE_NUMBERS))
     explain (self, selected_param (self));
 }
 
@@ -258,6 +261,8 @@ build_meaning (RwForm *self)
   self->meaning_range = meaning_label (line, "small");
   gtk_label_set_wrap (GTK_LABEL (self->meaning_range), FALSE);
   self->meaning = meaning_label (box, "small");
+  self->picture = rw_help_picture_new (self->document);
+  gtk_box_append (GTK_BOX (box), self->picture);
   gtk_box_append (GTK_BOX (self), box);
 }
 

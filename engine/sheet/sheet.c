@@ -71,6 +71,19 @@ rw_sheet_free (RwSheet *sheet)
   g_free (sheet);
 }
 
+gboolean
+rw_subject_same (RwSubject a, RwSubject b)
+{
+  if (a.param >= 0 && b.param >= 0)
+    return a.param == b.param;
+  if (a.slot >= 0 && b.slot >= 0)
+    return a.slot == b.slot;
+  if (a.param < 0 && b.param >= 0)
+    return rw_subject_same (b, a);
+  return a.param >= 0 && b.slot >= 0
+         && g_strcmp0 (rw_param ((RwParamId) a.param)->id, rw_slot_dim ((RwSlot) b.slot)->id) == 0;
+}
+
 void
 rw_sheet_set (RwSheet *sheet, RwLayer layer, RwSubject subject)
 {

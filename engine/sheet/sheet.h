@@ -93,6 +93,9 @@ typedef struct
 #define RW_SUBJECT_PARAM(p) ((RwSubject){ RW_P_##p, -1 })
 #define RW_SUBJECT_SLOT(s)  ((RwSubject){ -1, (s) })
 
+/* Whether two are one thing: a dimension and the parameter of the same id are. */
+gboolean rw_subject_same (RwSubject a, RwSubject b);
+
 typedef enum { RW_VERB_MOVE, RW_VERB_LINE, RW_VERB_CURVE, RW_VERB_ARC, RW_VERB_CLOSE } RwVerb;
 
 typedef struct
@@ -195,3 +198,6 @@ void rw_sheet_mirror (RwSheet *sheet, guint first); /* in y: a left-handed build
 
 /* The box round all paths (not lettering or dimensions), in mm; a sheet without any gives zeros. */
 RwBox rw_sheet_extent (const RwSheet *sheet);
+
+/* The box round one item: a path, or the points that a dimension, leader or text is tied to. */
+RwBox rw_item_extent (const RwSheet *sheet, const RwItem *item);

@@ -126,3 +126,24 @@ rw_sheet_extent (const RwSheet *sheet)
     }
   return box.x0 <= box.x1 ? box : (RwBox){ 0 };
 }
+
+RwBox
+rw_item_extent (const RwSheet *sheet, const RwItem *item)
+{
+  RwBox box = { HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL };
+
+  if (item->kind == RW_ITEM_PATH)
+    include_path (&box, sheet, item);
+  else
+    include (&box, item->p[0]);
+  if (item->kind == RW_ITEM_DIMENSION && item->measure == RW_MEASURE_ANGLE)
+    {
+      RwPathOp arc = { .verb = RW_VERB_ARC, .p = { item->p[0] }, .radius = item->radius, .a0 = item->a0,
+                       .a1 = item->a1 };
+
+      include_arc (&box, &arc);
+    }
+  else if (item->kind == RW_ITEM_DIMENSION)
+    include (&box, item->p[1]);
+  return box.x0 <= box.x1 ? box : (RwBox){ 0 };
+}
