@@ -86,7 +86,7 @@ bend_note (RwDraft *draft, int string)
 
   /* The inner strings' figures stand further to the right, clear of the outer ones. */
   rw_note_slot (draft, RW_HEADSTOCK_BEND + string,
-                (RwNote){ on, { on.x + 0.9 * (half - fabs (on.y)), side * 0.85 * half }, 2, NULL, NULL });
+                (RwNote){ on, { on.x + 0.9 * (half - fabs (on.y)), side * 0.85 * half }, 2, N_ ("bend %s") });
 }
 
 /* ---- dimensions of the face ---- */
@@ -137,15 +137,13 @@ across_sizes (RwDraft *draft)
                              far[1].y + 0.35 * design->headstock_post_hole },
                            { far[1].x - 14, half + 10 },
                            2,
-                           RW_DIAMETER,
-                           NULL });
+                           N_ ("hole ⌀ %s") });
   rw_note_param (
       draft, RW_P_headstock_button,
       (RwNote){ { far[1].x - 0.35 * design->headstock_button, far[1].y + 0.35 * design->headstock_button },
                 { far[1].x - 34, half + 10 },
                 3,
-                RW_DIAMETER,
-                NULL });
+                N_ ("button ⌀ %s") });
 }
 
 void
@@ -268,10 +266,10 @@ side_sizes (RwDraft *draft)
                            on_head (draft, length, design->headstock_overlay), -8, 1, NULL });
   rw_note_param (draft, RW_P_headstock_overlay,
                  (RwNote){ on_head (draft, length * 0.8, design->headstock_overlay / 2),
-                           on_head (draft, length * 0.8 - 12, design->headstock_overlay + 18), 2, NULL,
-                           NULL });
+                           on_head (draft, length * 0.8 - 12, design->headstock_overlay + 18), 2,
+                           N_ ("overlay %s") });
   rw_lead_out (draft, pivot, (RwPoint){ pivot.x + reach + 8, pivot.y });
-  rw_sweep_param (draft, RW_P_headstock_angle, (RwSweep){ pivot, reach, -tilt, 0, 1 });
+  rw_sweep_param (draft, RW_P_headstock_angle, (RwSweep){ pivot, reach, -tilt, 0, 1, N_ ("headstock %s") });
 }
 
 void

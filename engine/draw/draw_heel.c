@@ -148,9 +148,9 @@ side_sizes (RwDraft *draft)
                            neck (draft, side->heel_start - NECK_SHOWN,
                                  -rw_neck_thickness (draft->result, side->heel_start - NECK_SHOWN)),
                            neck (draft, side->heel_start - NECK_SHOWN, 0), 7, 3, NULL });
-  rw_sweep_slot (draft, RW_JOINT_HEEL_ANGLE, (RwSweep){ joint, 26, G_PI + side->angle, 1.5 * G_PI, 1 });
+  rw_sweep_slot (draft, RW_JOINT_HEEL_ANGLE, (RwSweep){ joint, 26, G_PI + side->angle, 1.5 * G_PI, 1, N_ ("heel cut %s") });
   rw_note_param (draft, RW_P_neck_set_height,
-                 (RwNote){ joint, { joint.x + 26, joint.y + 14 }, 2, NULL, NULL });
+                 (RwNote){ joint, { joint.x + 26, joint.y + 14 }, 2, N_ ("set height %s") });
   rw_span_slot (draft, RW_JOINT_RELIEF_DEPTH,
                 (RwSpan){ RW_MEASURE_HORIZONTAL, { -relief_radius (draft), joint.y }, joint, 12, 2, NULL });
 }
@@ -232,11 +232,11 @@ above_sizes (RwDraft *draft)
   rw_span_slot (draft, RW_JOINT_HEEL_WIDTH,
                 (RwSpan){ RW_MEASURE_VERTICAL, { right, bass }, { right, treble }, 14, 1, NULL });
   rw_span_slot (draft, RW_JOINT_HOLLOW,
-                (RwSpan){ RW_MEASURE_HORIZONTAL, { -radius, treble }, { edge, treble }, 8, 2, NULL });
+                (RwSpan){ RW_MEASURE_HORIZONTAL, { -radius, treble }, { edge, treble }, 8, 2, N_ ("hollow %s") });
   rw_note_param (draft, RW_P_rim_outer_diameter,
-                 (RwNote){ arc, { arc.x + 26, arc.y - 6 }, 2, RW_DIAMETER, NULL });
+                 (RwNote){ arc, { arc.x + 26, arc.y - 6 }, 2, N_ ("rim ⌀ %s") });
   tip = rw_map_plan (draft->result, tip.x - 6, tip.y);
-  rw_note_slot (draft, RW_NECK_SIDE_ANGLE, (RwNote){ tip, { tip.x - 6, treble + 10 }, 3, NULL, NULL });
+  rw_note_slot (draft, RW_NECK_SIDE_ANGLE, (RwNote){ tip, { tip.x + 6, treble + 10 }, 3, N_ ("sideways %s") });
 }
 
 static void

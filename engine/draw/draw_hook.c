@@ -58,20 +58,20 @@ bent_sizes (RwDraft *draft)
   RwPoint round = { rod + inside, -rod - inside };
 
   rw_span_slot (draft, RW_HOOKS_LEG,
-                (RwSpan){ RW_MEASURE_VERTICAL, { -rod, end }, { -rod, 0 }, -16, 1, NULL });
+                (RwSpan){ RW_MEASURE_VERTICAL, { -rod, end }, { -rod, 0 }, -16, 1, N_ ("leg %s") });
   rw_span_slot (draft, RW_HOOKS_THREAD_LENGTH,
                 (RwSpan){ RW_MEASURE_VERTICAL,
                           { -rod, end },
                           { -rod, end + rw_draft_value (draft, RW_HOOKS_THREAD_LENGTH) },
                           -8,
                           1,
-                          NULL });
+                          N_ ("thread %s") });
   rw_span_param (draft, RW_P_hooks_claw,
                  (RwSpan){ RW_MEASURE_HORIZONTAL, { 0, rod }, { design->hooks_claw, rod }, 7, 1, NULL });
   rw_note_param (draft, RW_P_hooks_bend_radius,
-                 (RwNote){ round, { round.x + 9, round.y - 12 }, 2, RW_RADIUS, NULL });
+                 (RwNote){ round, { round.x + 9, round.y - 12 }, 2, N_ ("bend R %s") });
   rw_note_param (draft, RW_P_hooks_rod,
-                 (RwNote){ { rod, end * 0.45 }, { rod + 9, end * 0.45 - 10 }, 2, RW_DIAMETER, NULL });
+                 (RwNote){ { rod, end * 0.45 }, { rod + 9, end * 0.45 - 10 }, 2, N_ ("rod ⌀ %s") });
 }
 
 void
@@ -104,9 +104,9 @@ draw_blank (RwDraft *draft)
     }
   rw_span_slot (
       draft, RW_HOOKS_BLANK,
-      (RwSpan){ RW_MEASURE_VERTICAL, { x + rod, foot + trim }, { x + rod, top - trim }, 7, 1, NULL });
+      (RwSpan){ RW_MEASURE_VERTICAL, { x + rod, foot + trim }, { x + rod, top - trim }, 7, 1, N_ ("blank %s") });
   rw_span_slot (draft, RW_HOOKS_CUT,
-                (RwSpan){ RW_MEASURE_VERTICAL, { x + rod, foot }, { x + rod, top }, 15, 1, NULL });
+                (RwSpan){ RW_MEASURE_VERTICAL, { x + rod, foot }, { x + rod, top }, 15, 1, N_ ("cut %s") });
 }
 
 /* ---- the hoop's section, below the hook ---- */
@@ -171,11 +171,11 @@ hoop_sizes (RwDraft *draft)
   RwPoint a = rw_place_round (0.8 * G_PI, inner, 0), b = rw_place_round (0.3 * G_PI, former, 0);
   RwPoint start = { -outer, 0 }, c = rw_place_round (1.3 * G_PI, inner, 0);
 
-  rw_note_slot (draft, RW_HOOP_BORE, (RwNote){ a, { a.x - 34, a.y - 30 }, 1, RW_DIAMETER, NULL });
-  rw_note_slot (draft, RW_HOOP_FORMER, (RwNote){ b, { b.x + 34, b.y - 44 }, 1, RW_DIAMETER, NULL });
-  rw_note_slot (draft, RW_HOOP_STRIP, (RwNote){ c, { c.x - 30, c.y + 30 }, 1, "↔ ", NULL });
+  rw_note_slot (draft, RW_HOOP_BORE, (RwNote){ a, { a.x - 34, a.y - 30 }, 1, N_ ("bore ⌀ %s") });
+  rw_note_slot (draft, RW_HOOP_FORMER, (RwNote){ b, { b.x + 34, b.y - 44 }, 1, N_ ("former ⌀ %s") });
+  rw_note_slot (draft, RW_HOOP_STRIP, (RwNote){ c, { c.x - 30, c.y + 30 }, 1, N_ ("strip %s") });
   rw_span_slot (draft, RW_HOOP_OUTER_DIAMETER,
-                (RwSpan){ RW_MEASURE_HORIZONTAL, start, { outer, 0 }, 0, 1, RW_DIAMETER });
+                (RwSpan){ RW_MEASURE_HORIZONTAL, start, { outer, 0 }, 0, 1, N_ ("outside ⌀ %s") });
 }
 
 static void

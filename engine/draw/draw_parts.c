@@ -1,5 +1,6 @@
 #include "draw_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 double
@@ -71,7 +72,7 @@ slot_figure (const RwDraft *draft, RwSlot slot)
   return twin >= 0 ? param_figure (draft, (RwParamId)twin) : RW_FIGURE_WORKED_OUT;
 }
 
-/* A number with what stands before and after it, in the sheet's units. */
+/* A number of the build, to be written in the sheet's units. */
 typedef struct
 {
   RwSubject subject;
@@ -96,15 +97,19 @@ slot_number (const RwDraft *draft, RwSlot slot)
   };
 }
 
+/* The figure, with words where there are any. */
 static char *
-number_text (const RwDraft *draft, const Number *number, const char *before, const char *after)
+number_text (const RwDraft *draft, const Number *number, const char *words)
 {
   RwStyle style = draft->sheet->style;
   gboolean is_angle = g_str_equal (number->unit, "deg");
   g_autofree char *digits
       = rw_quantity_figure (number->value, number->unit, style.units, is_angle ? 2 : 1, style.decimal);
+  g_autofree char *figure = g_strconcat (digits, is_angle ? "°" : NULL, NULL);
+  GString *text = g_string_new (words != NULL ? _(words) : "%s");
 
-  return g_strconcat (before != NULL ? before : "", digits, is_angle ? "°" : "", after, NULL);
+  g_string_replace (text, "%s", figure, 1);
+  return g_string_free (text, FALSE);
 }
 
 static void
@@ -116,7 +121,7 @@ add_span (RwDraft *draft, Number number, RwSpan span)
   if (!isfinite (number.value))
     return;
 
-  text = number_text (draft, &number, span.before, NULL);
+  text = number_text (draft, &number, span.words);
   rw_draft_set (draft, RW_LAYER_DIMENSIONS, number.subject);
   item = rw_sheet_dimension (draft->sheet, span.measure, span.from, span.to, span.offset, number.figure,
                              number.value, text);
@@ -144,7 +149,7 @@ add_note (RwDraft *draft, Number number, RwNote note)
   if (!isfinite (number.value))
     return;
 
-  text = number_text (draft, &number, note.before, note.after);
+  text = number_text (draft, &number, note.words);
   rw_draft_set (draft, RW_LAYER_DIMENSIONS, number.subject);
   item = rw_sheet_leader (draft->sheet, note.arrow, note.text, number.figure, text);
   item->rank = note.rank;
@@ -178,7 +183,7 @@ RwItem *
 rw_figure_slot (RwDraft *draft, RwSlot slot, RwPoint at, RwAlign align)
 {
   Number number = slot_number (draft, slot);
-  g_autofree char *text = number_text (draft, &number, NULL, NULL);
+  g_autofree char *text = number_text (draft, &number, NULL);
   RwItem *item;
 
   rw_draft_set (draft, RW_LAYER_DIMENSIONS, number.subject);
@@ -200,6 +205,8 @@ add_sweep (RwDraft *draft, Number number, RwSweep sweep)
   rw_draft_set (draft, RW_LAYER_DIMENSIONS, number.subject);
   item = rw_sheet_angle (draft->sheet, sweep.apex, sweep.radius, sweep.a0, sweep.a1, number.figure,
                          number.value);
+  g_free (item->text);
+  item->text = number_text (draft, &number, sweep.words);
   item->rank = sweep.rank;
 }
 
@@ -223,12 +230,14 @@ rw_lead_out (RwDraft *draft, RwPoint from, RwPoint to)
 }
 
 void
-rw_caption (RwDraft *draft, RwPoint at, const char *words, int number)
+rw_caption (RwDraft *draft, RwPoint at, double over, const char *words)
 {
-  g_autofree char *text = number != 0 ? g_strdup_printf ("%s %d", words, number) : g_strdup (words);
+  RwItem *item;
 
   rw_draft_set (draft, RW_LAYER_TEXT, RW_SUBJECT_NONE);
-  rw_sheet_text (draft->sheet, at.x, at.y, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, text)->rank = 3;
+  item = rw_sheet_text (draft->sheet, at.x, at.y, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, words);
+  item->offset_mm = over;
+  item->rank = 3;
 }
 
 RwTint

@@ -152,14 +152,14 @@ typedef struct
   RwPoint     from, to;
   double      offset; /* paper mm, as in RwItem */
   int         rank;
-  const char *before; /* "⌀ ", "R "; NULL: nothing */
+  const char *words; /* with %s for the figure, untranslated; NULL: the figure alone */
 } RwSpan;
 
 typedef struct
 {
   RwPoint     arrow, text;
   int         rank;
-  const char *before, *after; /* may be NULL */
+  const char *words; /* as in RwSpan */
 } RwNote;
 
 typedef struct
@@ -167,10 +167,10 @@ typedef struct
   RwPoint apex;
   double  radius, a0, a1; /* radians */
   int     rank;
+  const char *words; /* as in RwSpan */
 } RwSweep;
 
-#define RW_DIAMETER "⌀ "
-#define RW_RADIUS "R "
+#define RW_DIAMETER "⌀ %s"
 
 double  rw_draft_value  (const RwDraft *draft, RwSlot slot);
 void    rw_span_param   (RwDraft *draft, RwParamId id, RwSpan span);
@@ -184,8 +184,8 @@ void    rw_sweep_slot   (RwDraft *draft, RwSlot slot, RwSweep sweep);
 RwItem *rw_figure_slot  (RwDraft *draft, RwSlot slot, RwPoint at, RwAlign align);
 /* A thin line that brings a point out to where a dimension can take hold of it. */
 void    rw_lead_out     (RwDraft *draft, RwPoint from, RwPoint to);
-/* Words under or over a part of a view; a number, if not 0, is added to them after a space. */
-void    rw_caption      (RwDraft *draft, RwPoint at, const char *words, int number);
+/* Words under or over a part of a view, their middle so many mm of paper over a point. */
+void    rw_caption      (RwDraft *draft, RwPoint at, double over, const char *words);
 
 /* Takes away every item with a coordinate that is not finite. */
 void    rw_draft_drop_unsolved (RwDraft *draft);

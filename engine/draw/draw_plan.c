@@ -1,5 +1,6 @@
 #include "draw_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* Plan: axes and dimensions over the parts. */
@@ -45,8 +46,8 @@ along_below (RwDraft *draft)
   rw_lead_out (draft, (RwPoint){ bridge.x, -half }, bridge);
   rw_lead_out (
       draft, (RwPoint){ face.x, rw_plan_bass (&draft->result->plan, draft->result->side.nut_to_rim) }, face);
-  rw_span_slot (draft, RW_NECK_NUT_TO_RIM, (RwSpan){ RW_MEASURE_HORIZONTAL, nut, face, -7, 2, NULL });
-  rw_span_param (draft, RW_P_scale_length, (RwSpan){ RW_MEASURE_HORIZONTAL, nut, bridge, -8, 1, NULL });
+  rw_span_slot (draft, RW_NECK_NUT_TO_RIM, (RwSpan){ RW_MEASURE_HORIZONTAL, nut, face, -7, 2, N_ ("nut to rim %s") });
+  rw_span_param (draft, RW_P_scale_length, (RwSpan){ RW_MEASURE_HORIZONTAL, nut, bridge, -8, 1, N_ ("scale %s") });
 }
 
 static void
@@ -87,7 +88,7 @@ rw_draw_diameter (RwDraft *draft)
   RwPoint at = rw_place_round (0.75 * G_PI, radius, 0);
 
   rw_note_param (draft, RW_P_rim_outer_diameter,
-                 (RwNote){ at, { at.x + 42, at.y + 42 }, 2, RW_DIAMETER, NULL });
+                 (RwNote){ at, { at.x + 42, at.y + 42 }, 2, N_ ("rim ⌀ %s") });
 }
 
 /* The sideways angle, where there is one to be seen. */
@@ -99,7 +100,7 @@ sideways (RwDraft *draft)
   RwPoint tip = on_centre (draft, -draft->design->nut_thickness - 0.97 * draft->design->headstock_length);
 
   if (fabs (angle) > 0.02)
-    rw_note_slot (draft, RW_NECK_SIDE_ANGLE, (RwNote){ tip, { tip.x - 6, nut.y + 52 }, 4, NULL, NULL });
+    rw_note_slot (draft, RW_NECK_SIDE_ANGLE, (RwNote){ tip, { tip.x + 16, nut.y + 56 }, 4, N_ ("sideways %s") });
 }
 
 /* The dividers' step between the first two hooks. */
@@ -107,7 +108,8 @@ static void
 hook_step (RwDraft *draft)
 {
   double rim = draft->design->rim_outer_diameter / 2;
-  g_autofree char *count = g_strdup_printf ("%d ×", (int)draft->design->hooks_count);
+  int hooks = (int) draft->design->hooks_count;
+  g_autofree char *count = g_strdup_printf (ngettext ("%d hook", "%d hooks", (gulong) hooks), hooks);
   double angle = rw_draft_value (draft, RW_HOOKS_ANGLE + 2) * G_PI / 180;
   double last = rw_draft_value (draft, RW_HOOKS_ANGLE + 1) * G_PI / 180;
   RwPoint shoe = rw_place_round (angle, rw_hook_place (draft->result).shoe_radius, 0);

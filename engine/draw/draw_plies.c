@@ -1,5 +1,6 @@
 #include "draw_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* A rim of bent plies: the rings with their scarfs, and the wall enlarged. */
@@ -43,6 +44,14 @@ draw_ply (RwDraft *draft, int k)
 }
 
 static void
+ply_note (RwDraft *draft, int ply, RwPoint arrow, RwPoint text)
+{
+  g_autofree char *words = g_strdup_printf (_("ply %d: %%s"), ply);
+
+  rw_note_slot (draft, RW_RIM_PLY_LENGTH + ply, (RwNote){ arrow, text, 2, words });
+}
+
+static void
 ring_sizes (RwDraft *draft)
 {
   int count = plies (draft);
@@ -54,19 +63,13 @@ ring_sizes (RwDraft *draft)
   RwPoint scarf = rw_place_round (scarf_angle (count), ply_radius (draft, count + 1), 0);
 
   rw_note_param (draft, RW_P_rim_outer_diameter,
-                 (RwNote){ at, { at.x + 36, at.y + 28 }, 1, RW_DIAMETER, NULL });
-  rw_note_slot (draft, RW_RIM_INNER_DIAMETER, (RwNote){ in, { in.x - 34, in.y - 26 }, 1, RW_DIAMETER, NULL });
-  rw_note_slot (draft, RW_RIM_PLY_LENGTH + 1,
-                (RwNote){ first, { first.x + 30, first.y - 26 }, 2, "1: ", NULL });
+                 (RwNote){ at, { at.x + 36, at.y + 28 }, 1, N_ ("outside ⌀ %s") });
+  rw_note_slot (draft, RW_RIM_INNER_DIAMETER, (RwNote){ in, { in.x - 34, in.y - 26 }, 1, N_ ("inside ⌀ %s") });
+  ply_note (draft, 1, first, (RwPoint){ first.x + 30, first.y - 26 });
   if (count > 1)
-    {
-      g_autofree char *before = g_strdup_printf ("%d: ", count);
-
-      rw_note_slot (draft, RW_RIM_PLY_LENGTH + count,
-                    (RwNote){ last, { last.x - 26, last.y + 30 }, 2, before, NULL });
-    }
+    ply_note (draft, count, last, (RwPoint){ last.x - 26, last.y + 30 });
   rw_note_param (draft, RW_P_rim_ply_scarf,
-                 (RwNote){ scarf, { scarf.x * 1.18, scarf.y * 1.18 }, 3, NULL, NULL });
+                 (RwNote){ scarf, { scarf.x * 1.18, scarf.y * 1.18 }, 3, N_ ("scarf %s") });
 }
 
 /* The wall on the right, its plies upright as they stand on the neck side. */

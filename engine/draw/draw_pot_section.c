@@ -356,8 +356,7 @@ inside_sizes (RwDraft *draft)
                  (RwNote){ { inner + 3, bolt - draft->design->shoes_bolt_hole / 2 },
                            { inner - 12, bolt - 11 },
                            3,
-                           RW_DIAMETER,
-                           NULL });
+                           N_ ("bolt hole ⌀ %s") });
   if (top < 0)
     rw_span_param (draft, RW_P_rim_tone_ring_height,
                    (RwSpan){ RW_MEASURE_VERTICAL, { left, top }, { left, 0 }, -8, 2, NULL });

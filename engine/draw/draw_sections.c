@@ -1,5 +1,6 @@
 #include "draw_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 #include "model/profile.h"
@@ -214,7 +215,18 @@ section_sizes (RwDraft *draft, const Section *section)
   facet_sizes (draft, section);
 }
 
-#define CAPTION_OVER 18.0
+/* Over the dimension of the width, paper mm. */
+#define CAPTION_OVER 15.0
+
+static void
+draw_caption (RwDraft *draft, const Section *section)
+{
+  g_autofree char *words
+      = section->fret > 0 ? g_strdup_printf (_("Fret %d"), section->fret) : g_strdup (_("Start of the heel"));
+
+  rw_caption (draft, (RwPoint){ section->origin.x, section->origin.y + draft->design->fretboard_thickness },
+              CAPTION_OVER, words);
+}
 
 static void
 draw_section (RwDraft *draft, int index)
@@ -234,8 +246,7 @@ draw_section (RwDraft *draft, int index)
       draw_facets (draft, &section, 1);
     }
   section_sizes (draft, &section);
-  rw_caption (draft, (RwPoint){ section.origin.x, section.origin.y + board + CAPTION_OVER },
-              section.fret > 0 ? N_ ("Fret") : N_ ("Start of the heel"), section.fret);
+  draw_caption (draft, &section);
 }
 
 /* The sizes of the channel are told once. */
@@ -251,9 +262,9 @@ channel_sizes (RwDraft *draft)
   if (!has_channel (draft, &section))
     return;
   rw_note_param (draft, RW_P_neck_rod_width,
-                 (RwNote){ wall, { section.origin.x + 20, level }, 2, "↔ ", NULL });
+                 (RwNote){ wall, { section.origin.x + 20, level }, 2, N_ ("channel %s wide") });
   rw_note_param (draft, RW_P_neck_rod_depth,
-                 (RwNote){ floor, { section.origin.x - 20, level }, 2, "↓ ", NULL });
+                 (RwNote){ floor, { section.origin.x - 20, level }, 2, N_ ("channel %s deep") });
 }
 
 void

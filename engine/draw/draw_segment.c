@@ -1,5 +1,6 @@
 #include "draw_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* One segment, or the section of one stave: the blank as sawn, and the ring that is turned from it. */
@@ -94,7 +95,7 @@ blank_sizes (RwDraft *draft, const Blank *blank)
                   (RwSpan){ RW_MEASURE_VERTICAL, { right, foot }, { right, top }, 8, 1, NULL });
   rw_lead_out (draft, (RwPoint){ left, top }, (RwPoint){ left, foot - 4 });
   rw_sweep_slot (draft, RW_RIM_SEGMENT_MITRE,
-                 (RwSweep){ { left, top }, blank->width * 0.9, -G_PI_2, mitre - G_PI_2, 1 });
+                 (RwSweep){ { left, top }, blank->width * 0.9, -G_PI_2, mitre - G_PI_2, 2, N_ ("mitre %s") });
 }
 
 /* A course's edge: the thickness to plane the strip to before flattening. */
@@ -134,6 +135,8 @@ rw_draw_segment (RwDraft *draft, RwPoint at)
   Blank blank = blank_of (draft, at);
   double top = at.y - blank.width - BELOW;
 
+  rw_caption (draft, at, 15,
+              draft->design->rim_construction == RW_RIM_STAVES ? _("Stave") : _("Segment"));
   draw_blank (draft, &blank);
   draw_turned (draft, &blank);
   blank_sizes (draft, &blank);
@@ -177,6 +180,7 @@ rw_draw_strip (RwDraft *draft, RwPoint at)
   double left = at.x + (blank.outer - blank.inner) / 4, end = left + SHOWN * feed;
   double slant = (blank.outer - blank.inner) / 4 * (SHOWN % 2 != 0 ? -1 : 1);
 
+  rw_caption (draft, (RwPoint){ (left + end) / 2, at.y }, 3, _("Strip"));
   for (int i = 0; i < SHOWN; i++)
     draw_nested (draft, &blank, i, left + i * feed);
   rw_draft_slot (draft, RIM, RW_RIM_COURSE_STRIP);
@@ -186,5 +190,5 @@ rw_draw_strip (RwDraft *draft, RwPoint at)
   rw_span_slot (draft, RW_RIM_SEGMENT_FEED,
                 (RwSpan){ RW_MEASURE_HORIZONTAL, { left, middle }, { left + feed, middle }, -16, 2, NULL });
   rw_note_slot (draft, RW_RIM_COURSE_STRIP,
-                (RwNote){ { end + 12, at.y }, { end + 24, at.y + 22 }, 2, "↔ ", NULL });
+                (RwNote){ { end + 12, at.y }, { end + 24, at.y + 22 }, 2, N_ ("strip %s") });
 }

@@ -1,5 +1,6 @@
 #include "draw_parts.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* Side elevation: axes and dimensions over the parts. */
@@ -50,9 +51,9 @@ bridge_sizes (RwDraft *draft)
   double x = draft->design->bridge_offset, dip = -side->sag;
 
   rw_note_slot (draft, RW_BRIDGE_HEIGHT,
-                (RwNote){ { x, side->bridge_top }, { x + 18, side->bridge_top + 14 }, 1, NULL, NULL });
+                (RwNote){ { x, side->bridge_top }, { x + 18, side->bridge_top + 14 }, 1, N_ ("bridge %s") });
   rw_note_slot (draft, RW_BRIDGE_SAG,
-                (RwNote){ { x - 2, dip }, { x - 26, side->bridge_top + 10 }, 2, "↓ ", NULL });
+                (RwNote){ { x - 2, dip }, { x - 26, side->bridge_top + 10 }, 2, N_ ("dip %s") });
 }
 
 /* The neck's tilt against the head plane, at the crossing of board and head plane where that is near. */
@@ -67,7 +68,7 @@ neck_angle (RwDraft *draft)
 
   if (fabs (angle) < 0.002 || !(back > -0.2 * to_rim && back < 0.5 * to_rim))
     return;
-  rw_sweep_slot (draft, RW_NECK_ANGLE, (RwSweep){ apex, radius, G_PI, G_PI + angle, 1 });
+  rw_sweep_slot (draft, RW_NECK_ANGLE, (RwSweep){ apex, radius, G_PI, G_PI + angle, 1, N_ ("neck angle %s") });
 }
 
 static void
@@ -75,7 +76,8 @@ neck_heights (RwDraft *draft)
 {
   const RwPlan *plan = &draft->result->plan;
   const RwSide *side = &draft->result->side;
-  int fret = (int)draft->design->setup_action_fret;
+  int fret = (int) draft->design->setup_action_fret;
+  g_autofree char *action = g_strdup_printf (_("action at fret %d: %%s"), fret);
   double crown = draft->design->frets_count > 0.5 ? draft->design->frets_crown_height : 0;
   RwPoint over = neck (draft, plan->fret_x[fret], crown + side->action / 2);
   RwPoint rim = neck (draft, side->nut_to_rim - 30, 0);
@@ -85,11 +87,11 @@ neck_heights (RwDraft *draft)
   RwPoint thick[2] = { neck (draft, last, -rw_neck_thickness (draft->result, last)), neck (draft, last, 0) };
 
   if (draft->design->neck_solve_for == RW_SOLVE_ACTION)
-    rw_note_slot (draft, RW_SETUP_ACTION + fret,
-                  (RwNote){ over, { over.x + 16, over.y + 22 }, 1, NULL, NULL });
+    rw_note_slot (draft, RW_SETUP_ACTION + fret, (RwNote){ over, { over.x - 14, over.y + 20 }, 1, action });
   else
-    rw_note_param (draft, RW_P_setup_action, (RwNote){ over, { over.x + 16, over.y + 22 }, 1, NULL, NULL });
-  rw_note_param (draft, RW_P_neck_set_height, (RwNote){ rim, { rim.x - 14, rim.y + 24 }, 3, NULL, NULL });
+    rw_note_param (draft, RW_P_setup_action, (RwNote){ over, { over.x - 14, over.y + 20 }, 1, action });
+  rw_note_param (draft, RW_P_neck_set_height,
+                 (RwNote){ rim, { rim.x - 14, rim.y + 24 }, 3, N_ ("set height %s") });
   rw_span_param (draft, RW_P_neck_thickness_first,
                  (RwSpan){ RW_MEASURE_ALIGNED, thin[0], thin[1], 0, 3, NULL });
   rw_span_param (draft, RW_P_neck_thickness_last,
@@ -108,7 +110,20 @@ headstock_angle (RwDraft *draft)
   if (back <= 0)
     return;
   rw_lead_out (draft, apex, level);
-  rw_sweep_param (draft, RW_P_headstock_angle, (RwSweep){ apex, length, G_PI + tilt, G_PI + tilt + back, 2 });
+  rw_sweep_param (draft, RW_P_headstock_angle,
+                  (RwSweep){ apex, length, G_PI + tilt, G_PI + tilt + back, 2, N_ ("headstock %s") });
+}
+
+/* Which side is seen: the bass side's edge of the neck, or in a left-handed build the treble side's, stands in front
+ * of the other. */
+static void
+side_seen (RwDraft *draft)
+{
+  double foot = -draft->design->rim_tone_ring_height - draft->design->rim_height;
+  RwPoint middle = neck (draft, draft->result->side.nut_to_rim / 2, 0);
+
+  rw_caption (draft, (RwPoint){ middle.x, foot }, 0,
+              rw_near_side (draft->design) < 0 ? _("seen from the bass side") : _("seen from the treble side"));
 }
 
 void
@@ -128,4 +143,5 @@ rw_draw_side (RwDraft *draft)
   neck_angle (draft);
   neck_heights (draft);
   headstock_angle (draft);
+  side_seen (draft);
 }

@@ -154,8 +154,8 @@ draw_sizes (RwDraft *draft)
   g_autofree char *words = g_strdup_printf (_("bearing circle, R %s"), radius);
 
   rw_note_param (draft, RW_P_rim_outer_diameter,
-                 (RwNote){ out, { out.x - 24, out.y - 44 }, 1, RW_DIAMETER, NULL });
-  rw_note_slot (draft, RW_RIM_INNER_DIAMETER, (RwNote){ in, { in.x - 30, in.y - 30 }, 1, RW_DIAMETER, NULL });
+                 (RwNote){ out, { out.x - 24, out.y - 44 }, 1, RW_DIAMETER });
+  rw_note_slot (draft, RW_RIM_INNER_DIAMETER, (RwNote){ in, { in.x - 30, in.y - 30 }, 1, RW_DIAMETER });
   rw_draft_slot (draft, DIMENSIONS, RW_HEAD_RADIUS);
   rw_sheet_leader (draft->sheet, bearing, (RwPoint){ bearing.x + 34, bearing.y - 52 }, RW_FIGURE_WORKED_OUT, words);
 }
@@ -178,7 +178,7 @@ static void
 write_notes (RwDraft *draft)
 {
   double inner = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2;
-  RwPoint at = inner > NOTES_ROOM ? (RwPoint){ -NOTES_WIDE - 4, -8 } : rw_paper_under (draft);
+  RwPoint at = inner > NOTES_ROOM ? (RwPoint){ -NOTES_WIDE - 4, -16 } : rw_paper_under (draft);
   double wide = inner > NOTES_ROOM ? NOTES_WIDE : 2 * NOTES_WIDE;
 
   rw_paper_line_within (draft, &at, wide,
