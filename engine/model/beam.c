@@ -9,7 +9,8 @@ RwSection
 rw_beam_section (const RwBeam *beam, double x, gboolean channel)
 {
   const RwDesign *d = beam->m->d;
-  double neck = rw_woods[d->neck_wood].modulus_gpa * 1000, board = rw_woods[d->neck_board_wood].modulus_gpa * 1000;
+  double neck = beam->m->wood * rw_woods[d->neck_wood].modulus_gpa * 1000;
+  double board = beam->m->wood * rw_woods[d->neck_board_wood].modulus_gpa * 1000;
   double width = rw_plan_treble (&beam->m->r->plan, x) - rw_plan_bass (&beam->m->r->plan, x);
   double t = d->fretboard_thickness;
   double first = beam->m->r->plan.fret_x[1];

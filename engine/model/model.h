@@ -35,6 +35,7 @@ typedef struct
   double bolt_depth;  /* shoe bolt below the head plane, mm */
   double strip_width; /* of segments, thickness of staves; NaN for plies */
   double crown;       /* 0 for a fretless board */
+  double wood;        /* stiffness of the neck's wood and board over that in the table */
   double fret_cents[RW_FRETS_MAX + 1]; /* what each place is to sound over the nut */
 } RwModel;
 
@@ -66,6 +67,9 @@ rw_settled (const RwModel *m, int slot)
 {
   return m->r->value[slot];
 }
+
+/* rw_solve() with a neck that is stiffer by a factor than its woods in the table. */
+void rw_solve_with_wood (const RwDesign *design, const RwMeasured *measured, double wood, RwResult *result);
 
 /* In the order in which they run. */
 void rw_model_strings   (RwModel *m);

@@ -57,7 +57,13 @@ run_parts (RwModel *m)
 void
 rw_solve (const RwDesign *design, const RwMeasured *measured, RwResult *result)
 {
-  RwModel m = { .d = &result->used, .measured = measured, .r = result };
+  rw_solve_with_wood (design, measured, 1, result);
+}
+
+void
+rw_solve_with_wood (const RwDesign *design, const RwMeasured *measured, double wood, RwResult *result)
+{
+  RwModel m = { .d = &result->used, .measured = measured, .r = result, .wood = wood };
 
   for (int slot = 0; slot < RW_SLOT_COUNT; slot++)
     {

@@ -1,0 +1,40 @@
+/* Low and high of what rests on guesses.
+ *
+ * Some inputs nobody knows well: the head's tension, the stiffness of the very piece of wood in the neck, the modulus
+ * of the strings.  Each is taken at both ends of what it may be, the build is solved again, and what a dimension moves
+ * by is added up over the guesses, as if all erred to the same side at once.  What was measured is no guess.
+ *
+ * A neck or bridge that is cut stays as it is cut: the band of the action is that of the instrument so built.  The
+ * band of an angle or a bridge height that is solved for is what would have been right.
+ *
+ * Some ten solves: called when asked for, not while dragging.
+ */
+#pragma once
+
+#include "solve.h"
+
+typedef enum
+{
+  RW_GUESS_HEAD_TENSION,
+  RW_GUESS_NECK_STIFFNESS,
+  RW_GUESS_STRING_MODULUS,
+  RW_GUESS_COUNT,
+} RwGuess;
+
+/* The ends of a guess, as shares of the value used; 1 and 1 where it is known. */
+typedef struct
+{
+  double low, high;
+} RwGuessRange;
+
+const char  *rw_guess_label (RwGuess guess); /* English, marked for translation: what, and on what grounds */
+RwGuessRange rw_guess_range (RwGuess guess, const RwResult *result, const RwMeasured *measured);
+
+/* By slot; NaN where a dimension does not rest on guesses, or is not there. */
+typedef struct
+{
+  double low[RW_SLOT_COUNT], high[RW_SLOT_COUNT];
+} RwBands;
+
+/* rw_bands: Given a solved build and what it was solved with (NULL: nothing measured). */
+void rw_bands (const RwResult *result, const RwMeasured *measured, RwBands *bands);
