@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "io/project_file.h"
+#include "cli_making.h"
 #include "cli_spread.h"
 #include "cli_study.h"
 #include "examples.h"
@@ -121,12 +122,30 @@ run_papers (const RwOptions *options, GError **error)
   if (!rw_options_paper (options, &papers.paper, error)
       || !rw_options_units (options, &papers.style.units, error)
       || !rw_options_check_only (options, error) || !rw_options_check_measures (options, error)
-      || !rw_options_hand (options, &papers.hand, error))
+      || !rw_options_hand (options, &papers.hand, error) || !rw_cli_check_record (options, error))
     return STATUS_FAILED;
   project = rw_options_project (options, error);
   if (project == NULL || !write_papers (project, &papers, options->into, error))
     return STATUS_FAILED;
+  if (options->record && !rw_cli_record (options, project, date, papers.style.units, error))
+    return STATUS_FAILED;
   return STATUS_GOOD;
+}
+
+static int
+run_steps (const RwOptions *options, GError **error)
+{
+  g_autofree char *text = NULL;
+
+  return rw_cli_steps (options, &text, error) && emit (text, error) ? STATUS_GOOD : STATUS_FAILED;
+}
+
+static int
+run_changes (const RwOptions *options, GError **error)
+{
+  g_autofree char *text = NULL;
+
+  return rw_cli_changes (options, &text, error) && emit (text, error) ? STATUS_GOOD : STATUS_FAILED;
 }
 
 static int
@@ -188,6 +207,10 @@ static const struct
     RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS, run_check },
   { "papers", "Writes the papers for the bench and says which files they are.",
     RW_TAKES_BUILD | RW_TAKES_UNITS | RW_TAKES_PAPERS, run_papers },
+  { "steps", "Lists the steps of the making, and how far they have come.",
+    RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS, run_steps },
+  { "changes", "Says what has changed since papers left, and which of them are out of date.",
+    RW_TAKES_BUILD | RW_TAKES_FORMAT, run_changes },
   { "spread", "Builds by chance as a shop does: what comes out how far off plan, and where care pays.",
     RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS | RW_TAKES_SPREAD, run_spread },
   { "study", "Studies the set-up: a table of numbers, or a picture of their plots.",

@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "io/project_file.h"
+#include "making/making.h"
 #include "closest.h"
 
 G_DEFINE_QUARK (rw-options-error-quark, rw_options_error)
@@ -66,6 +67,7 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
     { RW_TAKES_PAPERS, "only", words, &options->only, "NAME", "Write this sheet and no others", 0 },
     { RW_TAKES_PAPERS, "svg", flag, &options->svg, NULL, "Write each sheet as SVG too", 0 },
     { RW_TAKES_PAPERS, "png", flag, &options->png, NULL, "Write each sheet as PNG too", 0 },
+    { RW_TAKES_PAPERS, "record", flag, &options->record, NULL, "Write into FILE that these papers left", 0 },
     { RW_TAKES_PAPERS, "dpi", G_OPTION_ARG_DOUBLE, &options->dpi, "DPI", "Dots per inch of PNG: 200", 0 },
     { RW_TAKES_PAPERS, "hand", word, &options->hand, "HAND", "build, right or left: for whom to draw", 0 },
     { RW_TAKES_PAPERS, "revision", G_OPTION_ARG_STRING, &options->revision, "WORD",
@@ -224,7 +226,7 @@ measure (RwProject *project, const char *id, const char *text, GError **error)
 
   if (unit != NULL && !rw_quantity_read (text, unit, NULL, '.', &value, &reason))
     return fail_value (error, id, reason);
-  if (rw_ledger_put (project->ledger, id, &value, 1, "", "", &reason))
+  if (rw_making_measure (project, id, &value, 1, "", "", &reason))
     return TRUE;
   if (g_error_matches (reason, RW_PARAM_ERROR, RW_PARAM_ERROR_UNKNOWN))
     {

@@ -22,6 +22,7 @@ typedef struct
   char   **settings, **measured, **only, **words; /* NULL: none */
   char    *format, *units, *paper, *into, *hand, *revision, *size;
   gboolean svg, png;
+  gboolean record; /* papers: into the project that they left */
   double   dpi, margin, overlap; /* 0: not given */
   double   bar_short, bar_long; /* mm; 0: not given */
   int      builds;

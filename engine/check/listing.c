@@ -142,13 +142,22 @@ find_slot (RwSlot slot, const RwProject *project, const RwResult *now, const RwR
   return isfinite (found.value);
 }
 
+/* A strip width that is left open is the least that serves. */
+static double
+closed (RwParamId id, const RwDesign *design, const RwResult *result)
+{
+  double value = rw_design_get (design, id);
+
+  return id == RW_P_rim_strip_width && value == 0 ? result->value[RW_RIM_SEGMENT_MIN_WIDTH] : value;
+}
+
 static void
 find_param (RwParamId id, const RwProject *project, const RwResult *now, RwReadingRow *row)
 {
   const RwMadeStep *made = rw_made_holder_of_param (project->made, id);
-  double design = rw_design_get (&project->design, id);
+  double design = closed (id, &project->design, now);
 
-  *row = (RwReadingRow){ rw_param (id)->unit, rw_design_get (&now->used, id), design,
+  *row = (RwReadingRow){ rw_param (id)->unit, closed (id, &now->used, now), design,
                          reading (project, rw_param (id)->id),
                          made != NULL ? rw_design_get (&made->held->design, id) : NAN, design };
 }

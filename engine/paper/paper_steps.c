@@ -30,15 +30,10 @@ amount (const RwPaperJob *job, double value, const char *unit)
                           rw_quantity_unit (unit, job->style.units));
 }
 
-/* A strip width left open is the least that serves; a row without a value is none. */
 static gboolean
 find_row (const RwPaperJob *job, const char *id, RwReadingRow *row)
 {
-  if (!rw_listing_find (id, job->project, job->result, job->planned, row))
-    return FALSE;
-  if (g_str_equal (id, rw_param (RW_P_rim_strip_width)->id) && !(row->value > 0))
-    row->value = job->result->value[RW_RIM_SEGMENT_MIN_WIDTH];
-  return isfinite (row->value);
+  return rw_listing_find (id, job->project, job->result, job->planned, row) && isfinite (row->value);
 }
 
 static double

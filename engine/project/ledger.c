@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "table/param_text.h"
 #include "date.h"
 
 static void
@@ -127,6 +128,62 @@ double
 rw_entry_mean (const RwEntry *entry)
 {
   return mean ((const double *) (const void *) entry->readings->data, entry->readings->len);
+}
+
+double
+rw_entry_spread (const RwEntry *entry)
+{
+  double least = INFINITY, most = -INFINITY;
+
+  for (guint i = 0; i < entry->readings->len; i++)
+    {
+      least = fmin (least, g_array_index (entry->readings, double, i));
+      most = fmax (most, g_array_index (entry->readings, double, i));
+    }
+  return most - least;
+}
+
+/* ---- as text ---- */
+
+#define READINGS_MOST 99
+
+GArray *
+rw_readings_read (const char *id, const char *text, RwStyle style, GError **error)
+{
+  const char *unit = rw_measurable_unit (id);
+  g_auto (GStrv) items = NULL;
+  g_autoptr (GArray) readings = g_array_new (FALSE, FALSE, sizeof (double));
+
+  if (unit == NULL)
+    {
+      g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_UNKNOWN, _("“%s” can’t be measured"), id);
+      return NULL;
+    }
+  items = rw_items_read (text, id, 1, READINGS_MOST, error);
+  for (int i = 0; items != NULL && items[i] != NULL; i++)
+    {
+      double value;
+
+      if (!rw_number_read (items[i], unit, style, id, &value, error))
+        return NULL;
+      g_array_append_val (readings, value);
+    }
+  return items != NULL ? g_steal_pointer (&readings) : NULL;
+}
+
+char *
+rw_readings_write (const RwEntry *entry, RwStyle style)
+{
+  const char *unit = rw_measurable_unit (entry->id);
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < entry->readings->len; i++)
+    {
+      g_autofree char *number = rw_number_in_style (g_array_index (entry->readings, double, i), unit, style);
+
+      g_string_append_printf (text, "%s%s", i > 0 ? "; " : "", number);
+    }
+  return g_string_free (text, FALSE);
 }
 
 static gboolean
