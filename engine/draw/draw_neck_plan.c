@@ -323,11 +323,14 @@ draw_fret_number (RwDraft *draft, int fret)
 {
   g_autofree char *number = g_strdup_printf ("%d", fret);
   RwPoint bass, treble, at;
+  RwItem *item;
 
   rw_place_across (draft->result, draft->result->plan.fret_x[fret], 0, &bass, &treble);
   at = rw_map_plan (draft->result, bass.x, bass.y);
   rw_draft_slot (draft, TEXT, RW_FRETS_POSITION + fret);
-  rw_sheet_text (draft->sheet, at.x, at.y, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, number)->offset_mm = -4;
+  item = rw_sheet_text (draft->sheet, at.x, at.y, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, number);
+  item->offset_mm = -4;
+  item->rank = 2;
 }
 
 void
