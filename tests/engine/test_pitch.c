@@ -95,12 +95,55 @@ test_held (void)
   expected_near ("cents at fret 12, held", rw_pitch_error (&example->model, 1, 12, 0), 5.69 + 4.648 - 4.61, 0.01);
 }
 
+/* What is left once fret 12 is true, to the hundredth; the set-backs here are up to 0.02 mm longer, which is 0.05 cent. */
+static void
+test_left_over (void)
+{
+  static const double d4[] = { 1.23, 0.90, 0.58, 0.42, 0, -0.58, -1.43 };
+  static const double g3[] = { 2.72, 1.99, 1.26, 0.92, 0, -1.20, -2.86 };
+  g_autofree Example *thin = example_new (&rows[0]), *thick = example_new (&rows[2]);
+
+  for (gsize i = 0; i < G_N_ELEMENTS (frets); i++)
+    {
+      expected_near ("d4", rw_pitch_error (&thin->model, 1, frets[i], rows[0].set_back), d4[i], 0.02);
+      expected_near ("g3", rw_pitch_error (&thick->model, 1, frets[i], rows[2].set_back), g3[i], 0.07);
+    }
+}
+
+/* Stretch puts plain strings of one note out alike, whatever their gauge; what differs is stiffness, which gains from B
+ * to 4 B on the way to fret 12: 1731.234 x 3/2 x B cents, B of 8.5474e-5 and 5.6426e-5. */
+static void
+test_gauge (void)
+{
+  g_autofree Example *thick = example_new (&rows[2]), *thin = example_new (&rows[3]);
+  double more = rw_pitch_error (&thick->model, 1, 12, 0) - rw_pitch_error (&thin->model, 1, 12, 0);
+
+  expected_near ("between gauges", more, 1731.234 * 1.5 * (8.5474e-5 - 5.6426e-5), 0.003);
+}
+
+/* Most modern banjos of 26 1/4 in have the bridge 13 3/16 in from fret 12, 1.59 mm beyond half the scale (a set-up
+ * guide): string 1 within a factor of 1.5.  The third string is the sharp one, and a wound fourth falls back since its
+ * core alone stretches: three set-up guides. */
+static void
+test_observed (void)
+{
+  g_autoptr (Built) built = built_new ("scale.length=666.75|strings.set=D4 0.254 p; B3 0.3048 p; G3 0.4064 p; "
+                                       "D3 0.559 w 0.305; G4 0.254 p short");
+  double d4 = built_value (built, "bridge.compensation[1]"), b3 = built_value (built, "bridge.compensation[2]");
+  double g3 = built_value (built, "bridge.compensation[3]"), d3 = built_value (built, "bridge.compensation[4]");
+
+  g_assert_cmpfloat (d4, >, 1.59 / 1.5);
+  g_assert_cmpfloat (d4, <, 1.59 * 1.5);
+  g_assert_true (d4 < b3 && b3 < g3 && d3 < g3);
+}
+
 /* A nut brought forward takes out what the first frets are sharp by, and more of it where the string is sharper:
  * G. Byers, "Classic guitar intonation", American Lutherie 47 (1996). */
 static void
 test_nut (void)
 {
-  g_autoptr (Built) built = built_new ("strings.set=D4 0.254 p; B3 0.3048 p; G3 0.4064 p; D3 0.559 w 0.305; G4 0.254 p short");
+  g_autoptr (Built) built = built_new ("strings.set=D4 0.254 p; B3 0.3048 p; G3 0.4064 p; D3 0.559 w 0.305; "
+                                       "G4 0.254 p short");
   double d4 = built_value (built, "nut.forward[1]"), b3 = built_value (built, "nut.forward[2]");
   double g3 = built_value (built, "nut.forward[3]");
 
@@ -114,7 +157,8 @@ static void
 test_temperament (void)
 {
   g_autoptr (Built) equal = built_new ("");
-  g_autoptr (Built) pure = built_new ("frets.temperament=11.7; 3.9; 15.6; -13.7; -2; -9.8; 2; 13.7; -15.6; -3.9; -11.7");
+  g_autoptr (Built) pure = built_new ("frets.temperament=11.7; 3.9; 15.6; -13.7; -2; -9.8; 2; 13.7; -15.6; -3.9; "
+                                      "-11.7");
 
   expected_near ("fret 4", built_value (pure, "setup.cents[1][4]"), built_value (equal, "setup.cents[1][4]"), 0.1);
   expected_near ("fret 7 of the short string", built_value (pure, "setup.cents[5][7]"),
@@ -135,6 +179,9 @@ main (int argc, char **argv)
         g_test_add_data_func (set_back, &rows[i], test_set_back);
     }
   g_test_add_func ("/pitch/held", test_held);
+  g_test_add_func ("/pitch/left-over", test_left_over);
+  g_test_add_func ("/pitch/gauge", test_gauge);
+  g_test_add_func ("/pitch/observed", test_observed);
   g_test_add_func ("/pitch/nut", test_nut);
   g_test_add_func ("/pitch/temperament", test_temperament);
   return g_test_run ();

@@ -1,7 +1,10 @@
 /* How far the head sinks under the bridge, against the membrane's Green's function by images worked apart. */
 #include <math.h>
 
+#include "model/feet.h"
+
 #include "expected.h"
+#include "random_design.h"
 
 /* Head of 139.7 mm radius at 6000 N/m, bridge 47.5 mm off its centre with feet 60 mm apart, each 9 by 6 mm: a
  * capacity radius of (9 + 6)/4 = 3.75 mm. */
@@ -99,6 +102,121 @@ test_balance (void)
   expected_near ("bridge.down_force", built_value (built, "bridge.down_force"), 33.82, 0.01);
 }
 
+/* Unit circle, unit tension, load at (0.3, 0): image formula and Fourier series agree to 1e-15. */
+static void
+test_influence (void)
+{
+  static const struct
+  {
+    RwPoint2 at;
+    double   value;
+  } points[] = {
+    { { -0.5, 0.2 }, 0.0531501740 },
+    { { 0, 0 }, 0.1916182232 },
+    { { 0.5, 0 }, 0.2302843084 },
+    { { 0.3, 0.4 }, 0.1321940836 },
+  };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (points); i++)
+    expected_near ("influence", rw_feet_influence (points[i].at, (RwPoint2){ 0.3, 0 }, 1, 1000), points[i].value, 1e-9);
+}
+
+/* What a load here does there, the same load there does here (Maxwell and Betti); at the edge nothing moves. */
+static void
+test_reciprocity (void)
+{
+  for (int i = 0; i < 200; i++)
+    {
+      double r = g_test_rand_double_range (50, 200), a = g_test_rand_double_range (0, 2 * G_PI);
+      double b = g_test_rand_double_range (0, 2 * G_PI);
+      RwPoint2 p = { 0.9 * r * cos (a), 0.9 * r * sin (a) }, q = { 0.4 * r * cos (b), 0.4 * r * sin (b) };
+      RwPoint2 edge = { r * cos (a), r * sin (a) };
+      double there = rw_feet_influence (p, q, r, 6000), here = rw_feet_influence (q, p, r, 6000);
+
+      expected_near ("there and here", there, here, 1e-12);
+      expected_near ("at the edge", rw_feet_influence (edge, q, r, 6000), 0, 1e-12);
+      g_assert_cmpfloat (there, >, 0);
+    }
+}
+
+/* A tighter head sinks less, and so do the feet of a bridge nearer to the edge. */
+static void
+test_falls (void)
+{
+  RwDesign design;
+
+  for (int i = 0; i < 100; i++)
+    {
+      random_design_near (&design, 1 + i % 10);
+      design.bridge_offset = 45;
+      double rh = 140, sag = rw_feet_sag (&design, rh, 6000, NULL);
+
+      g_assert_cmpfloat (rw_feet_sag (&design, rh, 6600, NULL), <, sag);
+      design.bridge_offset = 60;
+      g_assert_cmpfloat (rw_feet_sag (&design, rh, 6000, NULL), <, sag);
+    }
+}
+
+/* Set-up guides see an open back sink by 1.6 to 3.2 mm at pitch, which is 40 N at 3.9 to 7.8 kN/m; factor 2. */
+static void
+test_observed (void)
+{
+  g_autoptr (Built) built = built_new (BRIDGE);
+  double sag = sag_at_force (built) / FORCE * 40;
+
+  g_assert_cmpfloat (sag, >, 1.6 / 2);
+  g_assert_cmpfloat (sag, <, 3.2 * 2);
+}
+
+/* The head under the bridge is a spring about three times as stiff as what steel strings add: D. Politzer, "Arithmetic
+ * of spring forces on the banjo bridge", arXiv 2104.06616; factor 2.  Strings: sum of E A (sin a1 + sin a2)^2/lt and of
+ * T (1/L + 1/d). */
+static void
+test_spring_share (void)
+{
+  g_autoptr (Built) built = built_new ("");
+  const RwSide *side = &built->result.side;
+  const RwDesign *d = &built->design;
+  double bend = sin (side->slope_front) + sin (side->slope_tail), strings = 0;
+
+  for (int i = 1; i <= 5; i++)
+    {
+      const RwString *s = &d->strings_set.at[i - 1];
+      double wire = s->core_mm > 0 ? s->core_mm : s->outer_mm, pull = built->result.value[RW_STRINGS_TENSION + i];
+
+      strings += 200000 * G_PI * wire * wire / 4 * bend * bend / 800 + pull * (1 / 650.0 + 1 / d->tailpiece_anchor);
+    }
+  double share = side->force / side->sag / strings;
+  g_assert_cmpfloat (share, >, 3.0 / 2);
+  g_assert_cmpfloat (share, <, 3.0 * 2);
+}
+
+/* Down force is the sum of the pulls' steep parts. */
+static void
+test_down_force (void)
+{
+  int tried = 0;
+
+  for (int i = 0; i < 200; i++)
+    {
+      g_autofree RwResult *result = g_new (RwResult, 1);
+      RwDesign design;
+      double force = 0;
+
+      random_design_near (&design, 1 + i % 10);
+      rw_solve (&design, NULL, result);
+      if (result->side.outcome != RW_SIDE_SOLVED)
+        continue;
+      for (int k = 1; k <= result->plan.strings; k++)
+        force += result->value[RW_STRINGS_TENSION + k]
+                 * (sin (k <= result->plan.full ? result->side.slope_front : result->side.slope_short)
+                    + sin (result->side.slope_tail));
+      expected_near ("down force", result->value[RW_BRIDGE_DOWN_FORCE], force, 1e-6);
+      tried++;
+    }
+  g_assert_cmpint (tried, >, 100);
+}
+
 /* Where the neck meets the rim at the 22nd fret, the bridge stands 47.40 mm beyond the centre of an 11 in
  * head. */
 static void
@@ -119,5 +237,11 @@ main (int argc, char **argv)
   g_test_add_func ("/sag/series", test_series);
   g_test_add_func ("/sag/balance", test_balance);
   g_test_add_func ("/sag/rim-fret", test_rim_fret);
+  g_test_add_func ("/sag/influence", test_influence);
+  g_test_add_func ("/sag/reciprocity", test_reciprocity);
+  g_test_add_func ("/sag/falls", test_falls);
+  g_test_add_func ("/sag/observed", test_observed);
+  g_test_add_func ("/sag/spring-share", test_spring_share);
+  g_test_add_func ("/sag/down-force", test_down_force);
   return g_test_run ();
 }
