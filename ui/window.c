@@ -271,6 +271,7 @@ rw_window_dispose (GObject *object)
   RwWindow *self = RW_WINDOW (object);
 
   g_clear_weak_pointer (&self->papers);
+  g_clear_weak_pointer (&self->guide);
   g_clear_object (&self->recent);
   g_clear_pointer (&self->wanted, g_free);
   g_clear_pointer (&self->drafts, rw_draft_keeper_free);

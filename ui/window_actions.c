@@ -4,6 +4,7 @@
 #include <glib/gi18n.h>
 
 #include "dialogs.h"
+#include "guide_window.h"
 
 static const char *const unit_names[] = {
   [RW_UNITS_MM] = "mm",
@@ -30,6 +31,16 @@ find (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 
   g_action_group_change_action_state (G_ACTION_GROUP (self), "show-form", g_variant_new_boolean (TRUE));
   rw_form_focus_filter (RW_FORM (self->form));
+}
+
+static void
+guide (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  RwWindow *self = user_data;
+
+  if (self->guide == NULL)
+    g_set_weak_pointer (&self->guide, rw_guide_window_new (GTK_WINDOW (self), self->document));
+  gtk_window_present (GTK_WINDOW (self->guide));
 }
 
 static void
@@ -112,6 +123,7 @@ rw_window_add_actions (RwWindow *self)
     { .name = "undo", .activate = undo },
     { .name = "redo", .activate = redo },
     { .name = "find", .activate = find },
+    { .name = "guide", .activate = guide },
     { .name = "keys", .activate = keys },
     { .name = "rename", .activate = rename_build },
     { .name = "units", .parameter_type = "s", .state = "'mm'", .change_state = change_units },
