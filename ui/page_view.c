@@ -18,6 +18,7 @@ struct _RwPageView
   double             zoom; /* px per mm; 0: the whole page */
   RwPoint            middle; /* of the view, mm on the page, where it is not whole */
   RwPoint            held; /* the middle when a drag began */
+  RwPoint            pointer; /* px */
   GskRenderNode     *node; /* the page, painted for the present size and place; NULL: to be painted */
 };
 
@@ -190,26 +191,20 @@ static gboolean
 on_scroll (GtkEventControllerScroll *controller, double dx, double dy, RwPageView *self)
 {
   gboolean fingers = gtk_event_controller_scroll_get_unit (controller) == GDK_SCROLL_UNIT_SURFACE;
-  GdkEvent *event = gtk_event_controller_get_current_event (GTK_EVENT_CONTROLLER (controller));
-  graphene_point_t at;
-  double x, y;
 
-  if (fingers)
-    {
-      look_at (self, (RwPoint){ self->middle.x + dx / scale_of (self), self->middle.y + dy / scale_of (self) });
-      return TRUE;
-    }
-  if (!gdk_event_get_position (event, &x, &y))
+  if (self->page == NULL)
     return FALSE;
-
-  GtkNative *native = gtk_widget_get_native (GTK_WIDGET (self));
-  double left, top;
-
-  gtk_native_get_surface_transform (native, &left, &top);
-  if (gtk_widget_compute_point (GTK_WIDGET (native), GTK_WIDGET (self),
-                                &GRAPHENE_POINT_INIT ((float) (x - left), (float) (y - top)), &at))
-    zoom_at (self, pow (STEP, -dy), (double) at.x, (double) at.y);
+  if (fingers)
+    look_at (self, (RwPoint){ self->middle.x + dx / scale_of (self), self->middle.y + dy / scale_of (self) });
+  else
+    zoom_at (self, pow (STEP, -dy), self->pointer.x, self->pointer.y);
   return TRUE;
+}
+
+static void
+on_motion (RwPageView *self, double x, double y)
+{
+  self->pointer = (RwPoint){ x, y };
 }
 
 static void
@@ -301,11 +296,15 @@ static void
 rw_page_view_init (RwPageView *self)
 {
   GtkEventController *scroll = gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_BOTH_AXES);
+  GtkEventController *motion = gtk_event_controller_motion_new ();
   GtkGesture *drag = gtk_gesture_drag_new ();
 
   g_signal_connect (scroll, "scroll", G_CALLBACK (on_scroll), self);
   g_signal_connect_swapped (drag, "drag-begin", G_CALLBACK (on_drag_begin), self);
   g_signal_connect_swapped (drag, "drag-update", G_CALLBACK (on_drag), self);
+  g_signal_connect_swapped (motion, "enter", G_CALLBACK (on_motion), self);
+  g_signal_connect_swapped (motion, "motion", G_CALLBACK (on_motion), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), motion);
   gtk_widget_add_controller (GTK_WIDGET (self), scroll);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);

@@ -177,7 +177,7 @@ put_path (const Writer *writer, const RwPagePart *part, const RwItem *item)
   if (item->name != NULL)
     {
       g_string_append (writer->out, "><title>");
-      put_escaped (writer->out, item->name);
+      put_escaped (writer->out, _(item->name));
       g_string_append (writer->out, "</title></path>\n");
     }
   else
@@ -272,6 +272,10 @@ static void
 put_group (const Writer *writer, const RwSvgGroup *group)
 {
   GString *out = writer->out;
+  const char *layer = _(rw_layer_title (group->layer));
+  g_autofree char *title = group->of > 1
+                               ? g_strdup_printf (_("%s, part %d of %d"), layer, group->number, group->of)
+                               : g_strdup (layer);
 
   g_string_append_printf (out, "<g id=\"%s", rw_layer_id (group->layer));
   if (group->number > 1)
@@ -279,7 +283,7 @@ put_group (const Writer *writer, const RwSvgGroup *group)
   g_string_append (out, "\"");
   put_colour (out, "fill", &writer->palette->ink);
   g_string_append (out, ">\n<title>");
-  put_escaped (out, _(rw_layer_title (group->layer)));
+  put_escaped (out, title);
   g_string_append (out, "</title>\n");
   for (guint i = 0; i < group->elements->len; i++)
     put_element (writer, &g_array_index (group->elements, RwSvgElement, i));

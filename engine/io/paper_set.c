@@ -7,6 +7,8 @@
 #include <glib/gi18n-lib.h>
 
 #define LIST_PADDING 5.0 /* between the frame and a list */
+#define LIST_WIDTH_MIN 170.0 /* on narrower paper a list is made smaller */
+#define LIST_LETTERS 2.5
 #define PIECE_WIDTH_MIN 190.0 /* so that the title strip of a narrow piece can be read */
 
 /* What one call of rw_paper_set_new() works with. */
@@ -17,6 +19,7 @@ typedef struct
   const RwPaperKind     *kind;
   RwPaperJob             job;
   double                 margin, overlap;
+  double                 list_scale;
   int                    sheet, sheets; /* this one of how many, counted from 1 */
 } Maker;
 
@@ -31,7 +34,7 @@ page_free (gpointer data)
 }
 
 static const RwLayout *
-keep_layout (const Maker *maker, RwSheet *sheet, double scale)
+keep_layout (const Maker *maker, const RwSheet *sheet, double scale)
 {
   RwLayout *layout = rw_layout_new (sheet, scale, 0);
 
@@ -196,10 +199,12 @@ add_tiles (const Maker *maker, const RwLayout *layout)
     {
       int column = page % tiling.columns, row = page / tiling.columns;
       RwSheet *frame = new_frame (maker);
-      RwPagePart drawing = { layout, rw_tiling_origin (&tiling, column, row) };
+      RwLayout *shown = rw_tiling_page (&tiling, layout, column, row);
+      RwPagePart drawing = { shown, rw_tiling_origin (&tiling, column, row) };
 
+      g_ptr_array_add (maker->set->layouts, shown);
       rw_frame_bars (frame, &tiling.shape, 1);
-      rw_tiling_draw (&tiling, column, row, frame);
+      rw_tiling_draw (&tiling, shown, column, row, frame);
       add_page (maker, maker->set->pages, &tiling.shape, frame, &drawing, page + 1, count);
     }
 }
@@ -247,9 +252,11 @@ add_list (Maker *maker, RwSheet *sheet, const RwPageShape *shape)
   for (guint i = 0; i < sheets->len; i++)
     {
       RwSheet *frame = new_frame (maker);
-      RwPagePart list = { keep_layout (maker, g_ptr_array_index (sheets, i), 1),
-                          { shape->room.x0 + LIST_PADDING, shape->room.y1 - LIST_PADDING } };
+      RwLayout *layout
+          = rw_layout_new (g_ptr_array_index (sheets, i), maker->list_scale, LIST_LETTERS * maker->list_scale);
+      RwPagePart list = { layout, { shape->room.x0 + LIST_PADDING, shape->room.y1 - LIST_PADDING } };
 
+      g_ptr_array_add (maker->set->layouts, layout);
       rw_frame_border (frame, shape);
       add_page (maker, maker->set->pages, shape, frame, &list, (int) i + 1, (int) sheets->len);
     }
@@ -311,8 +318,12 @@ add_sheets (Maker *maker, GError **error)
   const RwPageShape list_shape = rw_page_shape (paper->width_mm, paper->height_mm, maker->margin, FALSE);
   g_autofree RwSheet **sheets = g_new0 (RwSheet *, rw_paper_kinds_count);
 
-  maker->job.width = list_shape.room.x1 - list_shape.room.x0 - 2 * LIST_PADDING;
-  maker->job.height = list_shape.room.y1 - list_shape.room.y0 - 2 * LIST_PADDING;
+  double width = list_shape.room.x1 - list_shape.room.x0 - 2 * LIST_PADDING;
+  double height = list_shape.room.y1 - list_shape.room.y0 - 2 * LIST_PADDING;
+
+  maker->list_scale = MIN (1, width / LIST_WIDTH_MIN);
+  maker->job.width = width / maker->list_scale;
+  maker->job.height = height / maker->list_scale;
   for (int i = 0; i < rw_paper_kinds_count; i++)
     if (is_chosen (maker->options, &rw_paper_kinds[i]))
       {

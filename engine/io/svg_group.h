@@ -22,10 +22,11 @@ typedef struct
 typedef struct
 {
   RwLayer layer;
-  int     number;   /* counted from 1 within the layer */
+  int     number, of; /* counted from 1 within the layer, and how many it has */
   GArray *elements; /* of RwSvgElement, in order of painting */
 } RwSvgGroup;
 
-/* Groups in order of painting, in an array that frees them.  An element joins the last group of its layer
- * where nothing painted since then touches it, or where neither has a fill; else it begins a new group. */
+/* Groups in order of painting, in an array that frees them: one for each layer where that can be.  A layer that
+ * lies both under and over another has as few as it takes.  Elements change places only where they don't touch or
+ * neither has a fill. */
 GPtrArray *rw_svg_groups (const RwPage *page);

@@ -222,8 +222,8 @@ rw_paper_fretboard (const RwPaperJob *job)
   draw_ends (&draft);
   draw_pip (&draft);
   draw_widths (&draft);
-  rw_paper_side (&draft, (RwPoint){ middle, highest (&draft) + 13 }, 0, _("treble side"));
-  rw_paper_side (&draft, (RwPoint){ middle, lowest (&draft) - 34 }, 0, _("bass side"));
+  rw_paper_side (&draft, (RwPoint){ middle, highest (&draft) + 13 }, 0, _("treble"));
+  rw_paper_side (&draft, (RwPoint){ middle, lowest (&draft) - 34 }, 0, _("bass"));
   rw_paper_side (&draft, (RwPoint){ -9, 0 }, G_PI_2, _("nut"));
   rw_paper_side (&draft, (RwPoint){ board_end (&draft) + 10, 8 }, G_PI_2, _("body"));
   rw_paper_grain (&draft, (RwPoint){ middle - 90, highest (&draft) + 13 },

@@ -85,10 +85,10 @@ cell_number (RwDraft *draft, RwPoint at, int number)
 
 #define FORMERS_EACH_WAY 3
 #define FORMER_STEP 0.5 /* per cent */
-#define SPRINGBACK_X 30.0
-#define FORMER_X 66.0
-#define WRITTEN_X 74.0
-#define WRITTEN_WIDTH 86.0
+#define SPRINGBACK_X 24.0
+#define FORMER_X 72.0
+#define WRITTEN_X 80.0
+#define WRITTEN_WIDTH 84.0
 
 /* The former for the springback in hand and for some more and less, as a test bend may show; room for test
  * bends beside it. */

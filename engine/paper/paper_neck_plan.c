@@ -178,8 +178,8 @@ rw_paper_neck_plan (const RwPaperJob *job)
   draw_stations (&draft);
   draw_axes (&draft);
   draw_sizes (&draft);
-  rw_paper_side (&draft, (RwPoint){ heel_start (&draft) * 0.6, half + 2 }, 0, _("treble side"));
-  rw_paper_side (&draft, (RwPoint){ heel_start (&draft) * 0.6, -half + 2 }, 0, _("bass side"));
+  rw_paper_side (&draft, (RwPoint){ heel_start (&draft) * 0.6, half + 2 }, 0, _("treble"));
+  rw_paper_side (&draft, (RwPoint){ heel_start (&draft) * 0.6, -half + 2 }, 0, _("bass"));
   rw_paper_grain (&draft, (RwPoint){ heel_start (&draft) * 0.72, half + 2 },
                   (RwPoint){ heel_start (&draft) * 0.85, half + 2 });
   rw_paper_mirror_across (&draft);

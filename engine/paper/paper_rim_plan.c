@@ -131,7 +131,7 @@ draw_bridge (RwDraft *draft)
 
 /* Words and figures stand within the ring, so that it takes no more pages than it must. */
 #define PAST_HOOKS 5.0
-#define WORDS_IN 40.0
+#define WORDS_IN 52.0
 
 static void
 draw_axes (RwDraft *draft)
@@ -163,12 +163,13 @@ draw_sizes (RwDraft *draft)
 static void
 draw_sides (RwDraft *draft)
 {
-  double in = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2 - WORDS_IN;
+  double inner = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2, in = inner - WORDS_IN,
+         beside = fmin (34, inner * 0.28);
 
   rw_paper_side (draft, (RwPoint){ -in, 3 }, 0, _("neck"));
   rw_paper_side (draft, (RwPoint){ in, 3 }, 0, _("tail"));
-  rw_paper_side (draft, (RwPoint){ 34, in }, 0, _("treble"));
-  rw_paper_side (draft, (RwPoint){ 34, -in }, 0, _("bass"));
+  rw_paper_side (draft, (RwPoint){ beside, in }, 0, _("treble"));
+  rw_paper_side (draft, (RwPoint){ beside, -in }, 0, _("bass"));
 }
 
 #define NOTES_WIDE 78.0

@@ -225,7 +225,7 @@ static void
 draw_marks (const Strip *strip)
 {
   RwDraft *draft = strip->draft;
-  const double ends[] = { 0, -strip->length / 2, -strip->length };
+  const double ends[] = { 0, -strip->length / 2, -strip->length }, count_from = -0.26 * strip->length;
 
   for (guint i = 0; i < G_N_ELEMENTS (ends); i++)
     {
@@ -237,20 +237,20 @@ draw_marks (const Strip *strip)
   rw_paper_side (draft, (RwPoint){ -24, 3 }, 0, _("neck"));
   rw_paper_side (draft, (RwPoint){ -strip->length + 24, 3 }, 0, _("neck"));
   rw_paper_side (draft, (RwPoint){ -strip->length / 2 - 16, 3 }, 0, _("tail"));
-  for (int i = 0; i < 2; i++)
+  /* Short words: they are less likely to be cut by a seam. */
+  for (int i = 0; i < 4; i++)
     {
-      double middle = -strip->length * (i == 0 ? 0.25 : 0.75);
+      double middle = -strip->length * (0.14 + 0.24 * i);
 
-      rw_paper_side (draft, (RwPoint){ middle, 3 }, 0, _("head side: wood's top edge"));
-      rw_paper_side (draft, (RwPoint){ middle, -strip->height - 6 }, 0,
-                     i == 0 ? _("treble half") : _("bass half"));
+      rw_paper_side (draft, (RwPoint){ middle, 3 }, 0, _("head side"));
+      rw_paper_side (draft, (RwPoint){ middle, -strip->height - 6 }, 0, i < 2 ? _("treble") : _("bass"));
     }
   rw_paper_words (
       draft, (RwPoint){ -strip->length / 2 - draft->design->tailpiece_width / 2 - 10, -strip->height - 4 },
       _("tailpiece"));
   rw_paper_words (draft, (RwPoint){ -12, -strip->height - 4 }, _("heel"));
-  rw_paper_arrow (draft, (RwPoint){ -42, 4 }, (RwPoint){ -72, 4 });
-  rw_paper_words (draft, (RwPoint){ -57, 5.5 }, _("hooks are counted this way"));
+  rw_paper_arrow (draft, (RwPoint){ count_from + 15, 4 }, (RwPoint){ count_from - 15, 4 });
+  rw_paper_words (draft, (RwPoint){ count_from, 5.5 }, _("hooks are counted this way"));
 }
 
 static void
@@ -271,6 +271,25 @@ write_depths (const Strip *strip, RwPoint *at)
                     across, second);
 }
 
+#define STRETCH_TOLD 1e-5
+
+/* Whether the strip is as long as the diameter says, or as a tape round the rim did. */
+static void
+write_stretch (const Strip *strip, RwPoint *at)
+{
+  RwDraft *draft = strip->draft;
+  g_autofree char *planned = rw_paper_length (draft, 2 * G_PI * radius (strip), 1);
+  g_autofree char *percent
+      = rw_quantity_write (100 * (strip->stretch - 1), "%", RW_UNITS_MM, 2, draft->sheet->style.decimal);
+
+  if (fabs (strip->stretch - 1) > STRETCH_TOLD)
+    rw_paper_print (draft, at,
+                    _("Stretched by %s %% to what the tape measured; the diameter alone would give %s."), percent,
+                    planned);
+  else
+    rw_paper_line (draft, at, _("Not stretched: the length is that of the diameter."));
+}
+
 static void
 write_notes (const Strip *strip)
 {
@@ -280,9 +299,10 @@ write_notes (const Strip *strip)
       = { draft->design->build_handed == RW_HANDED_LEFT ? 6 : -strip->length + 6, -strip->height - 20 };
 
   rw_paper_print (draft, &at,
-                  _("Seen from outside, head side up. Cut out, wrap round the turned and sanded rim, and "
-                      "let the ends meet on the neck's centre line. Length %s."),
+                  _("Seen from outside, head side up; the upper edge goes to the wood's top edge. Cut out, wrap round "
+                    "the turned and sanded rim, and let the ends meet on the neck's centre line. Length %s."),
                   length);
+  write_stretch (strip, &at);
   write_depths (strip, &at);
   rw_paper_line (draft, &at,
                  _("If the ends gap or lap, share the difference out evenly, or enter what a tape round "

@@ -4,7 +4,9 @@
 #include "read_back.h"
 
 #include <glib/gstdio.h>
+#include <signal.h>
 #include <string.h>
+#include <sys/resource.h>
 
 #define MM_PER_POINT (25.4 / 72)
 #define NEAR 0.02 /* mm: what poppler prints is good to 0.003 mm */
@@ -244,19 +246,26 @@ static void
 test_same_twice (Fixture *f, gconstpointer data)
 {
   RwPapersOptions options = options_for ("a4");
+  guint count;
 
+  options.only = NULL; /* all */
   options.svg = options.png = TRUE;
+  options.dpi = 60;
   write_papers (f, &options);
+  count = f->files->len;
 
-  g_autoptr (GBytes) pdf = written (f, 0), svg = written (f, 1), png = written (f, 2);
+  g_autoptr (GPtrArray) first = g_ptr_array_new_with_free_func ((GDestroyNotify) g_bytes_unref);
+  for (guint i = 0; i < count; i++)
+    g_ptr_array_add (first, written (f, i));
 
   write_papers (f, &options);
+  g_assert_cmpuint (f->files->len, ==, 2 * count);
+  for (guint i = 0; i < count; i++)
+    {
+      g_autoptr (GBytes) again = written (f, count + i);
 
-  g_autoptr (GBytes) pdf_again = written (f, 3), svg_again = written (f, 4), png_again = written (f, 5);
-
-  g_assert_true (g_bytes_equal (pdf, pdf_again));
-  g_assert_true (g_bytes_equal (svg, svg_again));
-  g_assert_true (g_bytes_equal (png, png_again));
+      g_assert_true (g_bytes_equal (g_ptr_array_index (first, i), again));
+    }
 }
 
 static void
@@ -289,6 +298,163 @@ test_no_folder (Fixture *f, gconstpointer data)
   g_remove (file);
 }
 
+static guint
+files_in (const char *folder)
+{
+  g_autoptr (GDir) dir = g_dir_open (folder, 0, NULL);
+  guint count = 0;
+
+  g_assert_nonnull (dir);
+  while (g_dir_read_name (dir) != NULL)
+    count++;
+  return count;
+}
+
+/* A disk that is full after so many bytes, as far as this process can tell; the limit that was. */
+static rlim_t
+limit_files (rlim_t bytes)
+{
+  struct rlimit limit;
+  rlim_t before;
+
+  g_assert_cmpint (getrlimit (RLIMIT_FSIZE, &limit), ==, 0);
+  before = limit.rlim_cur;
+  limit.rlim_cur = bytes;
+  g_assert_cmpint (setrlimit (RLIMIT_FSIZE, &limit), ==, 0);
+  return before;
+}
+
+/* The PDF does not fit: nothing is there, not even a half file, and it is said. */
+static void
+test_no_room (Fixture *f, gconstpointer data)
+{
+  RwPapersOptions options = options_for ("a4");
+  g_autofree char *folder = g_build_filename (f->folder, "papers", NULL);
+  g_autoptr (GError) error = NULL;
+  rlim_t before;
+  gboolean good;
+
+  signal (SIGXFSZ, SIG_IGN);
+  before = limit_files (2000);
+  good = rw_papers_write (f->project, &options, folder, f->files, &error);
+  limit_files (before);
+  g_assert_false (good);
+  g_assert_error (error, RW_FILE_ERROR, RW_FILE_ERROR_ACCESS);
+  g_assert_nonnull (strstr (error->message, "papers.pdf"));
+  g_assert_nonnull (strstr (error->message, g_strerror (EFBIG)));
+  g_assert_cmpuint (f->files->len, ==, 0);
+  g_assert_false (g_file_test (folder, G_FILE_TEST_EXISTS)); /* it was made for them */
+}
+
+/* A file that was there before is as it was. */
+static void
+test_no_room_over_old (Fixture *f, gconstpointer data)
+{
+  RwPapersOptions options = options_for ("a4");
+  g_autofree char *path = g_build_filename (f->folder, "papers.pdf", NULL), *kept = NULL;
+  g_autoptr (GError) error = NULL;
+  rlim_t before;
+  int pages;
+
+  signal (SIGXFSZ, SIG_IGN);
+  g_assert_true (g_file_set_contents (path, "old", 3, NULL));
+  before = limit_files (2000);
+  g_assert_false (rw_papers_write_pdf (f->project, &options, path, &pages, &error));
+  limit_files (before);
+  g_assert_error (error, RW_FILE_ERROR, RW_FILE_ERROR_ACCESS);
+  g_assert_true (g_file_get_contents (path, &kept, NULL, NULL));
+  g_assert_cmpstr (kept, ==, "old");
+  g_assert_cmpuint (files_in (f->folder), ==, 1);
+  g_remove (path);
+}
+
+static void
+test_device_full (Fixture *f, gconstpointer data)
+{
+  RwPapersOptions options = options_for ("a4");
+  g_autoptr (GError) error = NULL;
+  int pages;
+
+  if (!g_file_test ("/dev/full", G_FILE_TEST_EXISTS))
+    {
+      g_test_skip ("this system has no /dev/full");
+      return;
+    }
+  g_assert_false (rw_papers_write_pdf (f->project, &options, "/dev/full", &pages, &error));
+  g_assert_error (error, RW_FILE_ERROR, RW_FILE_ERROR_ACCESS);
+  g_assert_nonnull (strstr (error->message, g_strerror (ENOSPC)));
+}
+
+/* A folder of the kernel's, which no one may write to. */
+static void
+test_unwritable (Fixture *f, gconstpointer data)
+{
+  RwPapersOptions options = options_for ("a4");
+  g_autoptr (GError) error = NULL;
+
+  g_assert_false (rw_papers_write (f->project, &options, "/proc/self", f->files, &error));
+  g_assert_error (error, RW_FILE_ERROR, RW_FILE_ERROR_ACCESS);
+  g_assert_nonnull (strstr (error->message, "papers.pdf"));
+  g_assert_cmpuint (f->files->len, ==, 0);
+}
+
+/* Progress */
+
+typedef struct
+{
+  int last, of, calls, stop_at; /* stop_at 0: never */
+} Progress;
+
+static gboolean
+follow (int done, int of, gpointer data)
+{
+  Progress *progress = data;
+
+  if (of > 1) /* writing; before, the pages are made */
+    {
+      g_assert_cmpint (done, >=, progress->last);
+      g_assert_cmpint (done, <=, of);
+      progress->last = done;
+      progress->of = of;
+      progress->calls++;
+    }
+  return progress->stop_at == 0 || progress->calls < progress->stop_at;
+}
+
+static void
+test_progress (Fixture *f, gconstpointer data)
+{
+  static const char *only[] = { "general", "pot", "rim-strip", NULL };
+  RwPapersOptions options = options_for ("a4");
+  Progress progress = { 0 };
+
+  options.only = only;
+  options.svg = TRUE;
+  options.progress = follow;
+  options.progress_data = &progress;
+  write_papers (f, &options);
+  g_assert_cmpint (progress.calls, >, 5);
+  g_assert_cmpint (progress.last, ==, progress.of);
+}
+
+/* Stopped while the PDF is painted: no file is there, and the error says so. */
+static void
+test_stopped (Fixture *f, gconstpointer data)
+{
+  static const char *only[] = { "rim-strip", NULL };
+  RwPapersOptions options = options_for ("a4");
+  Progress progress = { .stop_at = 2 };
+  g_autoptr (GError) error = NULL;
+
+  options.only = only;
+  options.progress = follow;
+  options.progress_data = &progress;
+  g_assert_false (rw_papers_write (f->project, &options, f->folder, f->files, &error));
+  g_assert_error (error, RW_FILE_ERROR, RW_FILE_ERROR_STOPPED);
+  g_assert_cmpint (progress.calls, ==, 2);
+  g_assert_cmpuint (files_in (f->folder), ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -305,6 +471,12 @@ main (int argc, char **argv)
     { "/papers/same-twice", test_same_twice },
     { "/papers/unknown-kind", test_unknown_kind },
     { "/papers/no-folder", test_no_folder },
+    { "/papers/no-room", test_no_room },
+    { "/papers/no-room-over-old", test_no_room_over_old },
+    { "/papers/device-full", test_device_full },
+    { "/papers/unwritable", test_unwritable },
+    { "/papers/progress", test_progress },
+    { "/papers/stopped", test_stopped },
   };
 
   g_test_init (&argc, &argv, NULL);

@@ -107,7 +107,7 @@ crosses (const RwTiling *tiling, int column, int row)
   GArray *found = g_array_new (FALSE, FALSE, sizeof (RwPoint));
   RwPoint origin = rw_tiling_origin (tiling, column, row);
 
-  rw_tiling_draw (tiling, column, row, frame);
+  rw_tiling_draw (tiling, NULL, column, row, frame);
   for (guint i = 0; i < frame->ops->len; i++)
     {
       const RwPathOp *op = &g_array_index (frame->ops, RwPathOp, i);
@@ -164,7 +164,7 @@ test_single_page_is_clean (void)
   RwTiling tiling = rw_tiling_fit (layout, paper->width_mm, paper->height_mm, MARGIN, OVERLAP);
   RwBox part = shown (&tiling, 0, 0);
 
-  rw_tiling_draw (&tiling, 0, 0, frame);
+  rw_tiling_draw (&tiling, layout, 0, 0, frame);
   g_assert_cmpuint (frame->items->len, ==, 0);
   /* In the middle of the room. */
   g_assert_cmpfloat_with_epsilon (part.x0 + part.x1, layout->extent.x0 + layout->extent.x1, NEAR);
@@ -231,7 +231,7 @@ strip_as_pdf (const RwLayout *layout, const RwTiling *tiling)
       cairo_t *cr = rw_pdf_begin_page (pdf, tiling->shape.width, tiling->shape.height, "page", TRUE);
       RwPoint origin = rw_tiling_origin (tiling, column, 0);
 
-      rw_tiling_draw (tiling, column, 0, frame);
+      rw_tiling_draw (tiling, layout, column, 0, frame);
 
       g_autoptr (RwLayout) marks = rw_layout_new (frame, 1, 0);
 
