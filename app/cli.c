@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "io/project_file.h"
+#include "cli_cut.h"
 #include "cli_making.h"
 #include "cli_spread.h"
 #include "cli_study.h"
@@ -78,7 +79,7 @@ run_check (const RwOptions *options, GError **error)
   if (project == NULL)
     return STATUS_FAILED;
   answer = rw_answer_new (project);
-  text = rw_findings_write (answer, format, units);
+  text = rw_findings_write (project, answer, options->remedies, format, units);
   if (!emit (text, error))
     return STATUS_FAILED;
   return rw_answer_stops (answer) ? STATUS_STOP : STATUS_GOOD;
@@ -159,6 +160,17 @@ run_spread (const RwOptions *options, GError **error)
 }
 
 static int
+run_cut (const RwOptions *options, GError **error)
+{
+  g_autofree char *text = NULL;
+  gboolean enough = FALSE;
+
+  if (!rw_cli_cut (options, &text, &enough, error) || !emit (text, error))
+    return STATUS_FAILED;
+  return enough ? STATUS_GOOD : STATUS_STOP;
+}
+
+static int
 run_parameters (const RwOptions *options, GError **error)
 {
   g_autofree char *text = NULL;
@@ -203,8 +215,8 @@ static const struct
 } commands[] = {
   { "list", "Lists every dimension of a build, and what does not fit.",
     RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS, run_list },
-  { "check", "Says what does not fit; exit status 1 where something stops the build.",
-    RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS, run_check },
+  { "check", "Says what does not fit; exit status 1 where something stops the build and is not accepted.",
+    RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS | RW_TAKES_REMEDIES, run_check },
   { "papers", "Writes the papers for the bench and says which files they are.",
     RW_TAKES_BUILD | RW_TAKES_UNITS | RW_TAKES_PAPERS, run_papers },
   { "steps", "Lists the steps of the making, and how far they have come.",
@@ -215,6 +227,8 @@ static const struct
     RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS | RW_TAKES_SPREAD, run_spread },
   { "study", "Studies the set-up: a table of numbers, or a picture of their plots.",
     RW_TAKES_BUILD | RW_TAKES_UNITS | RW_TAKES_STUDY, rw_cli_study },
+  { "cut", "Plans how the build is cut from the stock; exit status 1 where the stock will not do.",
+    RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS | RW_TAKES_SHELF, run_cut },
   { "parameters", "Shows the table of parameters.", RW_TAKES_FORMAT, run_parameters },
   { "example", "Writes a built-in build as a project file on standard output.", RW_TAKES_NAME, run_example },
 };

@@ -67,6 +67,7 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
     { RW_TAKES_PAPERS, "only", words, &options->only, "NAME", "Write this sheet and no others", 0 },
     { RW_TAKES_PAPERS, "svg", flag, &options->svg, NULL, "Write each sheet as SVG too", 0 },
     { RW_TAKES_PAPERS, "png", flag, &options->png, NULL, "Write each sheet as PNG too", 0 },
+    { RW_TAKES_REMEDIES, "remedies", flag, &options->remedies, NULL, "After each finding what sets it right", 0 },
     { RW_TAKES_PAPERS, "record", flag, &options->record, NULL, "Write into FILE that these papers left", 0 },
     { RW_TAKES_PAPERS, "dpi", G_OPTION_ARG_DOUBLE, &options->dpi, "DPI", "Dots per inch of PNG: 200", 0 },
     { RW_TAKES_PAPERS, "hand", word, &options->hand, "HAND", "build, right or left: for whom to draw", 0 },
@@ -81,6 +82,8 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
       "The same along its long edge", 0 },
     { RW_TAKES_SPREAD, "builds", G_OPTION_ARG_INT, &options->builds, "N", "So many builds by chance; 10000", 0 },
     { RW_TAKES_SPREAD, "seed", G_OPTION_ARG_INT64, &options->seed, "S", "The same seed gives the same numbers; 1", 0 },
+    { RW_TAKES_SHELF, "shelf", G_OPTION_ARG_FILENAME, &options->shelf, "CSV",
+      "The stock, as a table; without it, the shelf of the project", 0 },
     { 0, "help", flag, &options->help, NULL, "Show this help", 'h' },
     { 0, G_OPTION_REMAINING, words, &options->words, NULL, NULL, 0 },
   };
@@ -155,6 +158,7 @@ rw_options_clear (RwOptions *options)
   g_strfreev (options->measured);
   g_strfreev (options->only);
   g_strfreev (options->words);
+  g_free (options->shelf);
   g_free (options->format);
   g_free (options->units);
   g_free (options->paper);

@@ -14,14 +14,17 @@ typedef enum
   RW_TAKES_NAME = 1 << 4,   /* one word */
   RW_TAKES_SPREAD = 1 << 5, /* --builds, --seed */
   RW_TAKES_STUDY = 1 << 6,  /* a word before the file, --format, --size */
+  RW_TAKES_REMEDIES = 1 << 7, /* --remedies */
+  RW_TAKES_SHELF = 1 << 8, /* --shelf */
 } RwTakes;
 
 typedef struct
 {
   gboolean help;
   char   **settings, **measured, **only, **words; /* NULL: none */
-  char    *format, *units, *paper, *into, *hand, *revision, *size;
+  char    *shelf, *format, *units, *paper, *into, *hand, *revision, *size;
   gboolean svg, png;
+  gboolean remedies; /* check: after each finding */
   gboolean record; /* papers: into the project that they left */
   double   dpi, margin, overlap; /* 0: not given */
   double   bar_short, bar_long; /* mm; 0: not given */
