@@ -90,20 +90,53 @@ show_planned (Column *column, GtkWidget *label, RwDimensionItem *item)
     show_number (column, label, row->planned, row);
 }
 
-/* Worked out from the plan and from what was measured: slanted, as all that nobody has set or measured. */
+/* What is needed now of all that is still to make: slanted, as what nobody has set or measured, and strong where it is
+ * not what was planned. */
 static void
-show_now (Column *column, GtkWidget *label, RwDimensionItem *item)
+show_needed (Column *column, GtkWidget *label, RwDimensionItem *item)
 {
   const RwRow *row = rw_dimension_item_row (item);
-  gboolean measured = row != NULL && !isnan (row->measured);
+  double needed = row != NULL ? rw_row_needed (row) : NAN;
 
-  set_class (label, "worked-out", row != NULL && !measured);
-  set_class (label, "measured", measured);
-  set_class (label, "strong", row != NULL && fabs (row->value - row->planned) > 1e-9);
+  set_class (label, "worked-out", !isnan (needed));
+  set_class (label, "strong",
+             !isnan (needed) && rw_shown_differ (needed, row->planned, rw_slot_dim (row->slot)->unit));
   if (row == NULL)
     set_text (label, "");
   else
-    show_number (column, label, row->value, row);
+    show_number (column, label, needed, row);
+}
+
+/* What a made part holds. */
+static void
+show_made (Column *column, GtkWidget *label, RwDimensionItem *item)
+{
+  const RwRow *row = rw_dimension_item_row (item);
+
+  if (row == NULL)
+    set_text (label, "");
+  else
+    show_number (column, label, row->made, row);
+}
+
+/* How far off it came out, against what is asked of it now, and whether that is within its tolerance. */
+static void
+show_deviation (Column *column, GtkWidget *label, RwDimensionItem *item)
+{
+  const RwRow *row = rw_dimension_item_row (item);
+  double off = row != NULL ? rw_row_deviation (row) : NAN;
+  const RwDim *dim = row != NULL ? rw_slot_dim (row->slot) : NULL;
+  gboolean out = !isnan (off) && dim->tolerance > 0 && fabs (off) > dim->tolerance * 1.0001;
+  g_autofree char *number = NULL, *text = NULL;
+
+  if (!isnan (off))
+    {
+      number = rw_number_bare (fabs (off), dim->unit, rw_document_style (column->document));
+      text = g_strdup_printf (out ? C_("deviation", "%s%s out") : dim->tolerance > 0 ? C_("deviation", "%s%s in") : "%s%s",
+                              off < 0 ? "−" : "+", number);
+    }
+  set_class (label, "complaint", out);
+  set_text (label, text != NULL ? text : "");
 }
 
 static void
@@ -167,6 +200,7 @@ show_name (Column *column, GtkWidget *expander, RwDimensionItem *item)
 
 /* ---- the measured value, which is entered here ---- */
 
+/* The mean where there are several readings; the readings and the note are told by the tooltip. */
 static char *
 measured_text (Column *column, const RwRow *row)
 {
@@ -175,6 +209,21 @@ measured_text (Column *column, const RwRow *row)
   if (isnan (row->measured))
     return g_strdup ("");
   return rw_number_bare (row->measured, unit, rw_document_style (column->document));
+}
+
+/* "279.1; 279.3 (2026-05-04): by tape".  New; NULL where nothing was measured. */
+static char *
+entry_words (Column *column, const RwRow *row)
+{
+  g_autofree char *id = rw_slot_id (row->slot);
+  const RwEntry *entry = rw_ledger_find (rw_document_project (column->document)->ledger, id);
+  g_autofree char *readings = NULL;
+
+  if (entry == NULL)
+    return NULL;
+  readings = rw_readings_write (entry, rw_document_style (column->document));
+  return entry->note[0] != '\0' ? g_strdup_printf ("%s (%s): %s", readings, entry->date, entry->note)
+                                : g_strdup_printf ("%s (%s)", readings, entry->date);
 }
 
 static void
@@ -223,7 +272,7 @@ static void
 show_measured (Column *column, GtkWidget *entry, RwDimensionItem *item)
 {
   const RwRow *row = rw_dimension_item_row (item);
-  g_autofree char *text = NULL, *name = NULL;
+  g_autofree char *text = NULL, *name = NULL, *tip = NULL;
 
   gtk_widget_set_visible (entry, row != NULL);
   if (row == NULL)
@@ -234,6 +283,8 @@ show_measured (Column *column, GtkWidget *entry, RwDimensionItem *item)
   set_class (entry, "measured", !isnan (row->measured));
   gtk_editable_set_text (GTK_EDITABLE (entry), text);
   rw_access_name (entry, name);
+  tip = entry_words (column, row);
+  gtk_widget_set_tooltip_text (entry, tip);
 }
 
 /* ---- cells ---- */
@@ -292,10 +343,12 @@ on_unbind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
 static const ColumnKind kinds[] = {
   { N_("Dimension"), make_name, show_name },
   { N_("Planned"), make_number, show_planned },
-  { N_("Now"), make_number, show_now },
+  { N_("Needed now"), make_number, show_needed },
   { N_("Unit"), make_text, show_unit },
   { N_("Tolerance"), make_number, show_tolerance },
   { N_("Measured"), make_measured, show_measured },
+  { N_("Off by"), make_number, show_deviation },
+  { N_("Made"), make_number, show_made },
   { N_("Step"), make_text, show_step },
 };
 

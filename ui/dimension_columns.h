@@ -1,4 +1,5 @@
-/* The columns of the dimension list: name, planned, now, unit, tolerance, measured, step. */
+/* The columns of the dimension list: name, planned, needed now, unit, tolerance, measured, off by, made,
+ * step. */
 #pragma once
 
 #include <gtk/gtk.h>

@@ -368,52 +368,6 @@ rw_document_drag_start (RwDocument *self)
   return self->drag_start;
 }
 
-static char *
-today (void)
-{
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-
-  return g_date_time_format (now, "%Y-%m-%d");
-}
-
-/* One reading for id.  The note of an earlier entry is kept. */
-static gboolean
-write_reading (RwDocument *self, RwLedger *ledger, const char *id, const char *text, GError **error)
-{
-  const RwEntry *old = rw_ledger_find (ledger, id);
-  const char *unit = rw_measurable_unit (id);
-  const char *bare = g_strcmp0 (unit, "mm") == 0 && self->style.units != RW_UNITS_MM ? "in" : NULL;
-  g_autofree char *note = g_strdup (old != NULL && old->note != NULL ? old->note : "");
-  g_autofree char *date = today ();
-  double value = 0;
-
-  if (unit == NULL)
-    {
-      g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_UNKNOWN, _("This can’t be measured."));
-      return FALSE;
-    }
-  return rw_quantity_read (text, unit, bare, self->style.decimal, &value, error)
-         && rw_ledger_put (ledger, id, &value, 1, date, note, error);
-}
-
-gboolean
-rw_document_measure (RwDocument *self, const char *id, const char *text, GError **error)
-{
-  g_autoptr (RwProject) next = rw_project_copy (rw_document_project (self));
-  gboolean empty = text[strspn (text, " \t")] == '\0';
-
-  if (empty)
-    rw_ledger_remove (next->ledger, id);
-  else if (!write_reading (self, next->ledger, id, text, error))
-    return FALSE;
-
-  rw_history_barrier (self->history);
-  rw_history_put (self->history, g_steal_pointer (&next),
-                  empty ? _("Measured value taken away") : _("Measured value"), NULL);
-  refresh (self, RW_CHANGE_MEASURED);
-  return TRUE;
-}
-
 void
 rw_document_put_project (RwDocument *self, RwProject *project, const char *name)
 {

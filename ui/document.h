@@ -74,9 +74,17 @@ void            rw_document_cancel_drag (RwDocument *self);
 /* The results as they were when the drag began, for the ghost; NULL while nothing is dragged. */
 const RwResult *rw_document_drag_start  (RwDocument *self);
 
-/* What was measured: id as in the ledger, text a quantity in the style, dated today.  An empty text takes
- * the entry away. */
-gboolean rw_document_measure (RwDocument *self, const char *id, const char *text, GError **error);
+/* What was measured: id as in the ledger, text one reading or several with a semicolon between, dated today.  An empty
+ * text takes the entry away.  Then the date and the note of an entry that there is. */
+gboolean rw_document_measure  (RwDocument *self, const char *id, const char *text, GError **error);
+gboolean rw_document_annotate (RwDocument *self, const char *id, const char *date, const char *note, GError **error);
+
+/* Steps of the making: each call is one step of undo.  A step is marked as made today. */
+gboolean rw_document_mark_made   (RwDocument *self, RwStep step, GError **error);
+void     rw_document_unmark_made (RwDocument *self, RwStep step);
+
+/* Remembers that papers (ids, NULL-ended) left today as the build is now, in the units that they are printed in. */
+void rw_document_record_papers (RwDocument *self, const char *const *papers, RwUnits units);
 
 void        rw_document_undo      (RwDocument *self);
 void        rw_document_redo      (RwDocument *self);

@@ -6,6 +6,7 @@
 #include "compare_pane.h"
 #include "dimensions_pane.h"
 #include "findings_pane.h"
+#include "steps_pane.h"
 #include "study_pane.h"
 
 struct _RwDrawer
@@ -33,6 +34,10 @@ make_pane (RwDrawer *self, RwDrawerPage page)
     case RW_PAGE_DIMENSIONS:
       pane = rw_dimensions_pane_new (self->document);
       tools = rw_dimensions_pane_tools (RW_DIMENSIONS_PANE (pane));
+      break;
+    case RW_PAGE_STEPS:
+      pane = rw_steps_pane_new (self->document);
+      tools = rw_steps_pane_tools (RW_STEPS_PANE (pane));
       break;
     case RW_PAGE_STUDY:
       pane = rw_study_pane_new (self->document);
@@ -122,6 +127,7 @@ build_bar (RwDrawer *self)
   gtk_widget_add_css_class (bar, "strip");
   add_tab (self, bar, RW_PAGE_FINDINGS, _("Findings"));
   add_tab (self, bar, RW_PAGE_DIMENSIONS, _("Dimensions"));
+  add_tab (self, bar, RW_PAGE_STEPS, _("Steps"));
   add_tab (self, bar, RW_PAGE_STUDY, _("Set-up"));
   add_tab (self, bar, RW_PAGE_COMPARE, _("Compare"));
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[RW_PAGE_FINDINGS]), TRUE);

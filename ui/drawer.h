@@ -1,4 +1,4 @@
-/* The drawer under the sheet: findings, dimensions, studies of the set-up, comparing.  Each page is made when it is
+/* The drawer under the sheet: findings, dimensions, steps, studies of the set-up, comparing.  Each page is made when it is
  * first shown. */
 #pragma once
 
@@ -10,6 +10,7 @@ typedef enum
 {
   RW_PAGE_FINDINGS,
   RW_PAGE_DIMENSIONS,
+  RW_PAGE_STEPS,
   RW_PAGE_STUDY,
   RW_PAGE_COMPARE,
   RW_PAGE_COUNT,

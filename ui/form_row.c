@@ -228,13 +228,20 @@ refresh_standing (RwFormRow *self, const RwParam *param, const RwStanding *stand
 static void
 refresh_measured (RwFormRow *self, const RwParam *param)
 {
-  double value = rw_document_measured (self->document)->param[self->id];
-  g_autofree char *number = NULL, *text = NULL;
+  const RwProject *project = rw_document_project (self->document);
+  const RwMadeStep *made = rw_made_holder_of_param (project->made, self->id);
+  RwStyle style = rw_document_style (self->document);
+  g_autofree char *value = NULL, *text = NULL;
 
-  if (!isnan (value))
+  if (rw_ledger_find (project->ledger, param->id) != NULL)
     {
-      number = rw_number_words (value, param->unit, rw_document_style (self->document));
-      text = g_strdup_printf (_("Measured %s"), number);
+      value = rw_value_words (&rw_document_now (self->document)->used, self->id, style);
+      text = g_strdup_printf (_("Measured %s"), value);
+    }
+  else if (made != NULL)
+    {
+      value = rw_value_words (&made->held->design, self->id, style);
+      text = g_strdup_printf (_("Made, %s"), value);
     }
   show_text (self->measured, text);
 }
