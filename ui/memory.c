@@ -47,6 +47,7 @@ rw_memory_load (void)
   memory.form_shown = number (file, "form-shown", 0, 1, memory.form_shown);
   memory.drawer_shown = number (file, "drawer-shown", 0, 1, memory.drawer_shown);
   memory.units = (RwUnits) number (file, "units", RW_UNITS_MM, RW_UNITS_FRACTION, memory.units);
+  memory.toured = number (file, "toured", 0, 1, memory.toured);
   return memory;
 }
 
@@ -65,6 +66,7 @@ rw_memory_save (const RwMemory *memory)
   g_key_file_set_integer (file, GROUP_NAME, "form-shown", memory->form_shown);
   g_key_file_set_integer (file, GROUP_NAME, "drawer-shown", memory->drawer_shown);
   g_key_file_set_integer (file, GROUP_NAME, "units", memory->units);
+  g_key_file_set_integer (file, GROUP_NAME, "toured", memory->toured);
   g_mkdir_with_parents (folder, 0700);
   g_key_file_save_to_file (file, path, NULL);
 }

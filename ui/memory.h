@@ -12,6 +12,7 @@ typedef struct
   int      drawer_height;
   gboolean form_shown, drawer_shown;
   RwUnits  units;
+  gboolean toured; /* the tour was offered */
 } RwMemory;
 
 RwMemory rw_memory_load (void);

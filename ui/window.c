@@ -5,6 +5,7 @@
 #include "dialogs.h"
 
 #define LEAST_DRAWER 100
+#define TOUR_MS 800 /* from the first frame to the tour */
 
 G_DEFINE_FINAL_TYPE (RwWindow, rw_window, GTK_TYPE_APPLICATION_WINDOW)
 
@@ -97,12 +98,31 @@ new_paned (GtkOrientation orientation, gboolean start_grows, gboolean end_grows)
   return paned;
 }
 
+/* At the first start, when all has its place. */
+static gboolean
+start_tour (gpointer user_data)
+{
+  g_autoptr (RwWindow) self = user_data;
+
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)) && rw_window_is_untouched (self))
+    {
+      rw_window_start_tour (self);
+      self->memory.toured = TRUE;
+      rw_memory_save (&self->memory);
+    }
+  return G_SOURCE_REMOVE;
+}
+
 /* Once the empty window has been painted, what it holds is laid out and drawn. */
 static void
 on_first_frame (GtkWidget *box, GdkFrameClock *clock)
 {
+  RwWindow *self = RW_WINDOW (gtk_widget_get_root (box));
+
   gtk_widget_show (box);
   g_signal_handlers_disconnect_by_data (clock, box);
+  if (!self->memory.toured)
+    g_timeout_add (TOUR_MS, start_tour, g_object_ref (self));
 }
 
 static void

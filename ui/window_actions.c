@@ -5,6 +5,7 @@
 
 #include "dialogs.h"
 #include "guide_window.h"
+#include "tour.h"
 
 static const char *const unit_names[] = {
   [RW_UNITS_MM] = "mm",
@@ -41,6 +42,36 @@ guide (GSimpleAction *action, GVariant *parameter, gpointer user_data)
   if (self->guide == NULL)
     g_set_weak_pointer (&self->guide, rw_guide_window_new (GTK_WINDOW (self), self->document));
   gtk_window_present (GTK_WINDOW (self->guide));
+}
+
+void
+rw_window_start_tour (RwWindow *self)
+{
+  const RwTourStop stops[] = {
+    { self->sheets, GTK_POS_TOP, _("This is a complete build"),
+      _("It plays by its numbers. Take hold of anything near the pointer and drag it: bridge, nut, rim. All that"
+        " depends on it follows.") },
+    { self->form, GTK_POS_RIGHT, _("Every value stands in the form"),
+      _("Type millimetres, inches or fractions, and sums as well. Below, each value says what it measures.") },
+    { self->foot, GTK_POS_TOP, _("What matters most is always in sight"),
+      _("Action, where the bridge lands, the neck angle, and what does not fit.") },
+    { self->drawer, GTK_POS_TOP, _("Findings, dimensions, steps"),
+      _("What does not fit and what would help; every number for the bench, with room for what you measured; the"
+        " steps of the making.") },
+    { self->title, GTK_POS_BOTTOM, _("Papers for the bench"),
+      _("The button Papers writes full-size sheets. The guide in the menu follows one build from first idea to"
+        " strung instrument.") },
+  };
+
+  g_action_group_change_action_state (G_ACTION_GROUP (self), "show-form", g_variant_new_boolean (TRUE));
+  g_action_group_change_action_state (G_ACTION_GROUP (self), "show-drawer", g_variant_new_boolean (TRUE));
+  rw_tour_start (GTK_WIDGET (self), stops, G_N_ELEMENTS (stops));
+}
+
+static void
+tour (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  rw_window_start_tour (RW_WINDOW (user_data));
 }
 
 static void
@@ -124,6 +155,7 @@ rw_window_add_actions (RwWindow *self)
     { .name = "redo", .activate = redo },
     { .name = "find", .activate = find },
     { .name = "guide", .activate = guide },
+    { .name = "tour", .activate = tour },
     { .name = "keys", .activate = keys },
     { .name = "rename", .activate = rename_build },
     { .name = "units", .parameter_type = "s", .state = "'mm'", .change_state = change_units },

@@ -41,6 +41,7 @@ void rw_window_refresh_header (RwWindow *self);
 /* window_actions.c */
 void rw_window_add_actions     (RwWindow *self);
 void rw_window_refresh_actions (RwWindow *self);
+void rw_window_start_tour      (RwWindow *self);
 
 /* window_files.c */
 void rw_window_add_file_actions (RwWindow *self);
