@@ -7,6 +7,7 @@
 #define GHOST_LEAST 20.0
 #define GHOST_MANY 24
 #define GHOST_LARGE 80.0
+#define GHOST_TRIED 4.0
 
 static gboolean
 is_outline (const RwItem *item)
@@ -50,10 +51,8 @@ moved_outlines (const RwSheet *before, const RwSheet *now)
 
 /* Drawn as neighbouring parts are, without fills; the small ones are left out. */
 static void
-make_ghostly (GArray *items, const RwSheet *sheet, double zoom)
+make_ghostly (GArray *items, const RwSheet *sheet, double least)
 {
-  double least = (items->len > GHOST_MANY ? GHOST_LARGE : GHOST_LEAST) / zoom;
-
   for (guint i = items->len; i-- > 0;)
     {
       RwItem *item = &g_array_index (items, RwItem, i);
@@ -84,8 +83,20 @@ const RwResult *
 rw_canvas_ghost_result (RwCanvas *self)
 {
   const RwResult *start = rw_document_drag_start (self->document);
+  const RwResult *preview = rw_document_preview_result (self->document);
 
-  return start != NULL ? start : rw_document_reference (self->document);
+  if (start != NULL)
+    return start;
+  return preview != NULL ? preview : rw_document_reference (self->document);
+}
+
+/* Pixels.  What is only tried stands still, and is shown in full. */
+static double
+least_size (RwCanvas *self)
+{
+  if (self->ghost_of == rw_document_preview_result (self->document))
+    return GHOST_TRIED;
+  return self->ghost.items->len > GHOST_MANY ? GHOST_LARGE : GHOST_LEAST;
 }
 
 const RwSheet *
@@ -104,7 +115,7 @@ rw_canvas_ghost (RwCanvas *self)
     {
       self->ghost.items = moved_outlines (self->ghost_sheet, rw_canvas_sheet (self));
       self->ghost.ops = self->ghost_sheet->ops;
-      make_ghostly (self->ghost.items, self->ghost_sheet, self->place.zoom);
+      make_ghostly (self->ghost.items, self->ghost_sheet, least_size (self) / self->place.zoom);
     }
   return &self->ghost;
 }

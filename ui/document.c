@@ -5,6 +5,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "check/acceptance.h"
+
 G_DEFINE_FINAL_TYPE (RwDocument, rw_document, G_TYPE_OBJECT)
 
 enum
@@ -41,8 +43,10 @@ solve (RwDocument *self)
   else
     *self->planned = *self->now;
 
+  rw_document_forget_remedies (self);
   g_ptr_array_unref (self->findings);
   self->findings = rw_check (&project->design, self->measured, self->now);
+  rw_findings_accept (self->findings, project->accepted);
 }
 
 void
@@ -132,6 +136,7 @@ rw_document_init (RwDocument *self)
   self->now = g_new (RwResult, 1);
   self->planned = g_new (RwResult, 1);
   self->findings = g_ptr_array_new ();
+  self->remedies = g_hash_table_new_full (NULL, NULL, NULL, (GDestroyNotify) g_ptr_array_unref);
   solve (self);
 }
 
@@ -149,6 +154,8 @@ rw_document_finalize (GObject *object)
   g_free (self->drag_start);
   g_free (self->reference);
   g_free (self->reference_name);
+  g_free (self->preview);
+  g_hash_table_unref (self->remedies);
   g_ptr_array_unref (self->findings);
   G_OBJECT_CLASS (rw_document_parent_class)->finalize (object);
 }
@@ -237,6 +244,8 @@ rw_document_finding_for (RwDocument *self, const char *id)
     {
       const RwFinding *finding = g_ptr_array_index (self->findings, i);
 
+      if (finding->reason != NULL)
+        continue;
       if (finding->severity == RW_NOTE ? g_strcmp0 (finding->ids[0], id) == 0
                                        : g_strv_contains ((const char *const *) finding->ids, id))
         return finding;

@@ -48,10 +48,20 @@ const RwDesign   *rw_document_design   (RwDocument *self); /* as planned */
 const RwMeasured *rw_document_measured (RwDocument *self);
 const RwResult   *rw_document_now      (RwDocument *self); /* measured values in their places */
 const RwResult   *rw_document_planned  (RwDocument *self); /* as if nothing had been measured */
-const GPtrArray  *rw_document_findings (RwDocument *self); /* of RwFinding, worst first */
-/* The worst finding that concerns a parameter or dimension, by its id (indices written out); NULL if none.  A
- * note concerns only what it names first. */
+const GPtrArray  *rw_document_findings (RwDocument *self); /* of RwFinding, worst first, accepted ones last */
+/* The worst finding that is not accepted and concerns a parameter or dimension, by its id (indices written out); NULL
+ * if none.  A note concerns only what it names first. */
 const RwFinding  *rw_document_finding_for (RwDocument *self, const char *id);
+
+/* The remedies of a finding, an array of RwRemedy: worked out when first asked for, good until the next change. */
+const GPtrArray  *rw_document_remedies (RwDocument *self, const RwFinding *finding);
+/* Shows on the drawing, as a ghost, how the build would be; NULL: no more.  Ends by itself with the next change. */
+void              rw_document_preview        (RwDocument *self, const RwDesign *design);
+const RwResult   *rw_document_preview_result (RwDocument *self); /* NULL: nothing is previewed */
+/* Each one step of undo; name (translated) is what the step is called.  An acceptance is dated today. */
+void              rw_document_apply    (RwDocument *self, const RwDesign *design, const char *name);
+void              rw_document_accept   (RwDocument *self, const RwFinding *finding, const char *reason);
+void              rw_document_unaccept (RwDocument *self, const RwFinding *finding);
 
 /* How numbers are shown and read: units by choice, decimal mark by locale. */
 RwStyle rw_document_style     (RwDocument *self);

@@ -24,6 +24,8 @@ struct _RwDocument
   RwResult *drag_start;
   RwResult *reference; /* what is compared with */
   char     *reference_name;
+  RwResult *preview;
+  GHashTable *remedies; /* arrays of RwRemedy by the finding */
   RwChange  unnoted; /* changed, and "noted" not yet said */
   guint     noting;
 };
@@ -35,3 +37,5 @@ void rw_document_tell_saved_state (RwDocument *self);
 /* The file is now as the document knows it. */
 void rw_document_mark_file        (RwDocument *self);
 void rw_document_tell_reference   (RwDocument *self);
+/* What was worked out for findings that are no more. */
+void rw_document_forget_remedies  (RwDocument *self);

@@ -2,7 +2,9 @@
 
 #include <glib/gi18n.h>
 
+#include "check/acceptance.h"
 #include "access.h"
+#include "care_pane.h"
 #include "compare_pane.h"
 #include "dimensions_pane.h"
 #include "findings_pane.h"
@@ -42,6 +44,10 @@ make_pane (RwDrawer *self, RwDrawerPage page)
     case RW_PAGE_STUDY:
       pane = rw_study_pane_new (self->document);
       tools = rw_study_pane_tools (RW_STUDY_PANE (pane));
+      break;
+    case RW_PAGE_CARE:
+      pane = rw_care_pane_new (self->document);
+      tools = rw_care_pane_tools (RW_CARE_PANE (pane));
       break;
     case RW_PAGE_COMPARE:
       pane = rw_compare_pane_new (self->document);
@@ -99,7 +105,9 @@ on_tab (RwDrawer *self)
 static void
 on_changed (RwDrawer *self)
 {
-  guint count = rw_document_findings (self->document)->len;
+  const GPtrArray *findings = rw_document_findings (self->document);
+  guint count = rw_findings_open (findings, RW_STOP) + rw_findings_open (findings, RW_CAUTION)
+                + rw_findings_open (findings, RW_NOTE);
   g_autofree char *text = count > 0 ? g_strdup_printf (_("Findings %u"), count) : g_strdup (_("Findings"));
 
   gtk_button_set_label (GTK_BUTTON (self->tabs[RW_PAGE_FINDINGS]), text);
@@ -129,6 +137,7 @@ build_bar (RwDrawer *self)
   add_tab (self, bar, RW_PAGE_DIMENSIONS, _("Dimensions"));
   add_tab (self, bar, RW_PAGE_STEPS, _("Steps"));
   add_tab (self, bar, RW_PAGE_STUDY, _("Set-up"));
+  add_tab (self, bar, RW_PAGE_CARE, _("Care"));
   add_tab (self, bar, RW_PAGE_COMPARE, _("Compare"));
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[RW_PAGE_FINDINGS]), TRUE);
 

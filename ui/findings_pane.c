@@ -3,7 +3,7 @@
 #include <glib/gi18n.h>
 
 #include "access.h"
-#include "mark.h"
+#include "finding_row.h"
 #include "words.h"
 
 struct _RwFindingsPane
@@ -11,103 +11,135 @@ struct _RwFindingsPane
   GtkBox parent;
 
   RwDocument *document;
-  GtkWidget  *list;
-  gboolean    stale; /* changed while out of sight */
+  GtkWidget  *list;     /* those that stand open */
+  GtkWidget  *fold;     /* a GtkExpander round those that are accepted */
+  GtkWidget  *accepted;
+  char       *opened;   /* rule and first id of the finding that shows what helps; NULL: none */
+  gboolean    stale;    /* changed while out of sight */
 };
 
 G_DEFINE_FINAL_TYPE (RwFindingsPane, rw_findings_pane, GTK_TYPE_BOX)
 
-/* ---- a row: mark, severity, text; made once and filled anew ---- */
+/* ---- the lists ---- */
 
-static GtkWidget *
-row_new (void)
+static char *
+key_of (const RwFinding *finding)
 {
-  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
-  GtkWidget *mark = rw_mark_new (RW_NOTE), *severity = gtk_label_new (NULL), *text = gtk_label_new (NULL);
-
-  gtk_widget_add_css_class (line, "finding");
-  gtk_widget_add_css_class (severity, "finding-title");
-  gtk_label_set_xalign (GTK_LABEL (severity), 0);
-  gtk_label_set_width_chars (GTK_LABEL (severity), 7);
-  gtk_label_set_xalign (GTK_LABEL (text), 0);
-  gtk_label_set_wrap (GTK_LABEL (text), TRUE);
-  gtk_widget_set_hexpand (text, TRUE);
-  gtk_widget_set_valign (mark, GTK_ALIGN_START);
-  gtk_widget_set_valign (severity, GTK_ALIGN_BASELINE);
-  gtk_widget_set_valign (text, GTK_ALIGN_BASELINE);
-  gtk_box_append (GTK_BOX (line), mark);
-  gtk_box_append (GTK_BOX (line), severity);
-  gtk_box_append (GTK_BOX (line), text);
-  return line;
+  return g_strdup_printf ("%s %s", finding->rule, finding->ids[0]);
 }
-
-static void
-row_fill (GtkWidget *row, const RwFinding *finding, RwStyle style)
-{
-  GtkWidget *mark = gtk_widget_get_first_child (gtk_list_box_row_get_child (GTK_LIST_BOX_ROW (row)));
-  GtkWidget *severity = gtk_widget_get_next_sibling (mark), *text = gtk_widget_get_next_sibling (severity);
-  g_autofree char *words = rw_finding_text (finding, style);
-  g_autofree char *name = g_strdup_printf ("%s. %s", rw_severity_words (finding->severity), words);
-
-  rw_mark_set (RW_MARK (mark), finding->severity);
-  gtk_label_set_text (GTK_LABEL (severity), rw_severity_words (finding->severity));
-  gtk_label_set_text (GTK_LABEL (text), words);
-  rw_access_name (row, name);
-}
-
-/* ---- the list ---- */
 
 static gboolean
-names_selection (RwFindingsPane *self, const RwFinding *finding)
+is_opened (RwFindingsPane *self, const RwFinding *finding)
+{
+  g_autofree char *key = key_of (finding);
+
+  return g_strcmp0 (self->opened, key) == 0;
+}
+
+static RwFindingRow *
+row_at (GtkWidget *list, int place)
+{
+  GtkListBoxRow *row = gtk_list_box_get_row_at_index (GTK_LIST_BOX (list), place);
+
+  return row != NULL ? RW_FINDING_ROW (row) : NULL;
+}
+
+static gboolean
+names_selection (RwFindingsPane *self, RwFindingRow *row)
 {
   g_autofree char *id = rw_subject_id (rw_document_selection (self->document));
 
-  return id != NULL && g_strv_contains ((const char *const *) finding->ids, id);
+  return id != NULL && g_strv_contains ((const char *const *) rw_finding_row_finding (row)->ids, id);
 }
 
 static void
 mark_selected (RwFindingsPane *self)
 {
-  const GPtrArray *findings = rw_document_findings (self->document);
   GtkListBoxRow *present = gtk_list_box_get_selected_row (GTK_LIST_BOX (self->list));
-  int place = present != NULL ? gtk_list_box_row_get_index (present) : -1;
+  RwFindingRow *row;
 
-  if (place >= 0 && place < (int)findings->len && names_selection (self, g_ptr_array_index (findings, place)))
+  if (present != NULL && names_selection (self, RW_FINDING_ROW (present)))
     return;
   gtk_list_box_unselect_all (GTK_LIST_BOX (self->list));
-  for (guint i = 0; i < findings->len; i++)
-    if (names_selection (self, g_ptr_array_index (findings, i)))
+  for (int i = 0; (row = row_at (self->list, i)) != NULL; i++)
+    if (names_selection (self, row))
       {
-        gtk_list_box_select_row (GTK_LIST_BOX (self->list),
-                                 gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), (int) i));
+        gtk_list_box_select_row (GTK_LIST_BOX (self->list), GTK_LIST_BOX_ROW (row));
         return;
       }
+}
+
+/* Rows are made once and filled anew. */
+static int
+fill_list (RwFindingsPane *self, GtkWidget *list, gboolean accepted)
+{
+  const GPtrArray *findings = rw_document_findings (self->document);
+  GtkListBoxRow *over;
+  int count = 0;
+
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const RwFinding *finding = g_ptr_array_index (findings, i);
+
+      if ((finding->reason != NULL) != accepted)
+        continue;
+      if (row_at (list, count) == NULL)
+        gtk_list_box_append (GTK_LIST_BOX (list), rw_finding_row_new (self->document));
+      rw_finding_row_show (row_at (list, count), finding, is_opened (self, finding));
+      count++;
+    }
+  while ((over = gtk_list_box_get_row_at_index (GTK_LIST_BOX (list), count)) != NULL)
+    gtk_list_box_remove (GTK_LIST_BOX (list), GTK_WIDGET (over));
+  return count;
 }
 
 static void
 fill (RwFindingsPane *self)
 {
-  const GPtrArray *findings = rw_document_findings (self->document);
-  GtkListBoxRow *row;
+  int accepted;
+  g_autofree char *title = NULL;
 
   self->stale = FALSE;
-  for (guint i = 0; i < findings->len; i++)
-    {
-      if (gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), (int) i) == NULL)
-        gtk_list_box_append (GTK_LIST_BOX (self->list), row_new ());
-      row = gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), (int) i);
-      row_fill (GTK_WIDGET (row), g_ptr_array_index (findings, i), rw_document_style (self->document));
-    }
-  while ((row = gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), (int) findings->len)) != NULL)
-    gtk_list_box_remove (GTK_LIST_BOX (self->list), GTK_WIDGET (row));
+  fill_list (self, self->list, FALSE);
+  accepted = fill_list (self, self->accepted, TRUE);
+  title = g_strdup_printf (ngettext ("%d accepted finding", "%d accepted findings", accepted), accepted);
+  gtk_expander_set_label (GTK_EXPANDER (self->fold), title);
+  rw_access_name (self->fold, title);
+  gtk_widget_set_visible (self->fold, accepted > 0);
   mark_selected (self);
+}
+
+/* The place that had the focus, when what was in it goes: the row itself, or what stands there then. */
+static int
+focused_place (RwFindingsPane *self)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  GtkWidget *focus = root != NULL ? gtk_root_get_focus (root) : NULL;
+  GtkWidget *row = focus != NULL ? gtk_widget_get_ancestor (focus, RW_TYPE_FINDING_ROW) : NULL;
+
+  return row != NULL && gtk_widget_is_ancestor (row, self->list)
+           ? gtk_list_box_row_get_index (GTK_LIST_BOX_ROW (row)) : -1;
+}
+
+static void
+fill_keeping_focus (RwFindingsPane *self)
+{
+  int place = focused_place (self);
+  RwFindingRow *row;
+
+  fill (self);
+  row = place >= 0 ? row_at (self->list, place) : NULL;
+  if (row == NULL && place > 0)
+    row = row_at (self->list, place - 1);
+  if (row != NULL)
+    gtk_widget_grab_focus (GTK_WIDGET (row));
 }
 
 static void
 on_changed (RwFindingsPane *self)
 {
   if (gtk_widget_get_mapped (GTK_WIDGET (self)))
-    fill (self);
+    fill_keeping_focus (self);
   else
     self->stale = TRUE;
 }
@@ -120,20 +152,32 @@ on_map (RwFindingsPane *self)
 }
 
 static void
+on_unmap (RwFindingsPane *self)
+{
+  if (self->document != NULL)
+    rw_document_preview (self->document, NULL);
+}
+
+static void
 on_selected (RwFindingsPane *self)
 {
   if (!self->stale)
     mark_selected (self);
 }
 
+/* Opens the finding, or closes it, and goes to what it is about. */
 static void
 on_row_activated (RwFindingsPane *self, GtkListBoxRow *row)
 {
-  const GPtrArray *findings = rw_document_findings (self->document);
-  const RwFinding *finding = g_ptr_array_index (findings, gtk_list_box_row_get_index (row));
+  const RwFinding *finding = rw_finding_row_finding (RW_FINDING_ROW (row));
+  RwSubject subject = rw_subject_of_id (finding->ids[0]);
+  gboolean open = !is_opened (self, finding);
 
-  if (finding->ids[0] != NULL)
-    rw_document_select (self->document, rw_subject_of_id (finding->ids[0]));
+  g_free (self->opened);
+  self->opened = open ? key_of (finding) : NULL;
+  rw_document_preview (self->document, NULL);
+  fill_keeping_focus (self);
+  rw_document_select (self->document, subject);
 }
 
 /* ---- making and unmaking ---- */
@@ -146,33 +190,57 @@ rw_findings_pane_dispose (GObject *object)
 }
 
 static void
+rw_findings_pane_finalize (GObject *object)
+{
+  g_free (RW_FINDINGS_PANE (object)->opened);
+  G_OBJECT_CLASS (rw_findings_pane_parent_class)->finalize (object);
+}
+
+static void
 rw_findings_pane_class_init (RwFindingsPaneClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = rw_findings_pane_dispose;
+  G_OBJECT_CLASS (klass)->finalize = rw_findings_pane_finalize;
+}
+
+static GtkWidget *
+list_new (RwFindingsPane *self, const char *name)
+{
+  GtkWidget *list = gtk_list_box_new ();
+
+  gtk_widget_add_css_class (list, "findings");
+  rw_access_name (list, name);
+  g_signal_connect_object (list, "row-activated", G_CALLBACK (on_row_activated), self, G_CONNECT_SWAPPED);
+  return list;
 }
 
 static void
 rw_findings_pane_init (RwFindingsPane *self)
 {
-  GtkWidget *scroller = gtk_scrolled_window_new ();
+  GtkWidget *scroller = gtk_scrolled_window_new (), *both = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *nothing = gtk_label_new (_("Nothing to remark: all checks are satisfied."));
 
   self->stale = TRUE;
-  self->list = gtk_list_box_new ();
-  gtk_widget_add_css_class (self->list, "findings");
+  self->list = list_new (self, _("Findings"));
   gtk_widget_add_css_class (nothing, "dim-label");
   gtk_widget_set_margin_top (nothing, 16);
   gtk_list_box_set_placeholder (GTK_LIST_BOX (self->list), nothing);
-  rw_access_name (self->list, _("Findings"));
-  g_signal_connect_object (self->list, "row-activated", G_CALLBACK (on_row_activated), self,
-                           G_CONNECT_SWAPPED);
+  self->accepted = list_new (self, _("Accepted findings"));
+  gtk_list_box_set_selection_mode (GTK_LIST_BOX (self->accepted), GTK_SELECTION_NONE);
+  self->fold = gtk_expander_new (NULL);
+  gtk_widget_add_css_class (self->fold, "accepted");
+  gtk_expander_set_child (GTK_EXPANDER (self->fold), self->accepted);
+  gtk_widget_hide (self->fold);
 
+  gtk_box_append (GTK_BOX (both), self->list);
+  gtk_box_append (GTK_BOX (both), self->fold);
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), self->list);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), both);
   gtk_widget_set_vexpand (scroller, TRUE);
   gtk_widget_set_hexpand (scroller, TRUE);
   gtk_box_append (GTK_BOX (self), scroller);
   g_signal_connect (self, "map", G_CALLBACK (on_map), NULL);
+  g_signal_connect (self, "unmap", G_CALLBACK (on_unmap), NULL);
 }
 
 GtkWidget *

@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "check/acceptance.h"
 #include "mark.h"
 #include "standing.h"
 #include "words.h"
@@ -140,19 +141,19 @@ static void
 refresh_findings (RwFoot *self)
 {
   const GPtrArray *findings = rw_document_findings (self->document);
-  int count[3] = { 0 };
+  int all = 0;
 
-  for (guint i = 0; i < findings->len; i++)
-    count[((const RwFinding *) g_ptr_array_index (findings, i))->severity]++;
   for (int i = 0; i < 3; i++)
     {
-      g_autofree char *text = count_words (i, count[i]);
+      int count = (int) rw_findings_open (findings, (RwSeverity) i);
+      g_autofree char *text = count_words (i, count);
 
       gtk_label_set_text (GTK_LABEL (self->counts[i]), text);
-      gtk_widget_set_visible (self->counts[i], count[i] > 0);
-      gtk_widget_set_visible (self->marks[i], count[i] > 0);
+      gtk_widget_set_visible (self->counts[i], count > 0);
+      gtk_widget_set_visible (self->marks[i], count > 0);
+      all += count;
     }
-  gtk_widget_set_visible (self->nothing, findings->len == 0);
+  gtk_widget_set_visible (self->nothing, all == 0);
 }
 
 static void

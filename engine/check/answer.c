@@ -1,5 +1,7 @@
 #include "answer.h"
 
+#include "acceptance.h"
+
 RwAnswer *
 rw_answer_new (const RwProject *project)
 {
@@ -9,6 +11,7 @@ rw_answer_new (const RwProject *project)
   rw_solve (&project->design, &answer->measured, &answer->now);
   rw_solve (&project->design, NULL, &answer->planned);
   answer->findings = rw_check (&project->design, &answer->measured, &answer->now);
+  rw_findings_accept (answer->findings, project->accepted);
   return answer;
 }
 
@@ -24,7 +27,5 @@ rw_answer_free (RwAnswer *answer)
 gboolean
 rw_answer_stops (const RwAnswer *answer)
 {
-  const RwFinding *worst = answer->findings->len > 0 ? g_ptr_array_index (answer->findings, 0) : NULL;
-
-  return worst != NULL && worst->severity == RW_STOP;
+  return rw_findings_open (answer->findings, RW_STOP) > 0;
 }

@@ -35,6 +35,8 @@ rw_finding_free (RwFinding *finding)
   g_free (finding->text);
   g_strfreev (finding->ids);
   g_free (finding->values);
+  g_free (finding->reason);
+  g_free (finding->accepted_on);
   g_free (finding);
 }
 

@@ -21,6 +21,8 @@ typedef struct
   const char *pattern; /* the text with marks for its numbers, to be translated; never freed */
   double     *values;  /* what stands for the marks */
   int         value_count;
+  char       *reason;      /* why the maker accepts it; NULL: is not accepted */
+  char       *accepted_on; /* ISO 8601, or empty; NULL where reason is */
 } RwFinding;
 
 void rw_finding_free (RwFinding *finding);

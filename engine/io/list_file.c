@@ -18,9 +18,15 @@ rw_list_write (const RwProject *project, const RwAnswer *answer, RwListFormat fo
 }
 
 char *
-rw_findings_write (const RwAnswer *answer, RwListFormat format, RwUnits units)
+rw_findings_write (const RwProject *project,
+                   const RwAnswer  *answer,
+                   gboolean         remedies,
+                   RwListFormat     format,
+                   RwUnits          units)
 {
-  return format == RW_LIST_JSON ? rw_findings_json (answer) : rw_findings_text (answer, units);
+  const RwDesign *design = remedies ? &project->design : NULL;
+
+  return format == RW_LIST_JSON ? rw_findings_json (answer, design) : rw_findings_text (answer, design, units);
 }
 
 char *

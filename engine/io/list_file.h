@@ -17,8 +17,14 @@ typedef enum { RW_LIST_TEXT, RW_LIST_CSV, RW_LIST_JSON } RwListFormat;
  */
 char *rw_list_write (const RwProject *project, const RwAnswer *answer, RwListFormat format, RwUnits units);
 
-/* The findings alone, as text or JSON: an object with the list "findings".  A new string. */
-char *rw_findings_write (const RwAnswer *answer, RwListFormat format, RwUnits units);
+/* The findings alone, as text or JSON: an object with the list "findings".  Those that are accepted come last, with
+ * the reason.  With remedies, those that there are follow each finding: what to do, and the parameters it sets.  A new
+ * string. */
+char *rw_findings_write (const RwProject *project,
+                         const RwAnswer  *answer,
+                         gboolean         remedies,
+                         RwListFormat     format,
+                         RwUnits          units);
 
 /* The table of parameters: id, group, label, kind, unit, default, min, max, step, meaning.  A new string. */
 char *rw_parameters_write (RwListFormat format);

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "making/remedy.h"
 #include "json_writer.h"
 
 static void
@@ -71,8 +72,46 @@ dimensions (RwJsonWriter *writer, const RwProject *project, const RwAnswer *answ
   rw_json_end (writer, ']');
 }
 
+/* "set": the parameters that a remedy changes, as --set takes them. */
 static void
-finding (RwJsonWriter *writer, const RwFinding *found)
+settings (GString *out, const RwDesign *design, const RwRemedy *remedy)
+{
+  gboolean first = TRUE;
+
+  g_string_append (out, ", \"set\": {");
+  for (int id = 0; id < RW_PARAM_COUNT; id++)
+    if (!rw_design_same (design, &remedy->design, (RwParamId) id))
+      {
+        g_autofree char *value = rw_design_write (&remedy->design, (RwParamId) id, RW_STYLE_FILE);
+
+        g_string_append_printf (out, "%s \"%s\": ", first ? "" : ",", rw_param ((RwParamId) id)->id);
+        rw_json_string (out, value);
+        first = FALSE;
+      }
+  g_string_append (out, " }");
+}
+
+static void
+remedies (GString *out, const RwAnswer *answer, const RwDesign *design, const RwFinding *found)
+{
+  g_autoptr (GPtrArray) all = rw_remedies (design, &answer->measured, found);
+
+  g_string_append (out, ", \"remedies\": [");
+  for (guint i = 0; i < all->len; i++)
+    {
+      const RwRemedy *remedy = g_ptr_array_index (all, i);
+
+      g_string_append_printf (out, "%s { \"text\": ", i > 0 ? "," : "");
+      rw_json_string (out, remedy->text);
+      settings (out, design, remedy);
+      g_string_append (out, " }");
+    }
+  g_string_append (out, all->len > 0 ? " ]" : "]");
+}
+
+/* design NULL: without remedies. */
+static void
+finding (RwJsonWriter *writer, const RwAnswer *answer, const RwDesign *design, const RwFinding *found)
 {
   GString *out = writer->out;
 
@@ -88,16 +127,23 @@ finding (RwJsonWriter *writer, const RwFinding *found)
       rw_json_string (out, found->ids[i]);
     }
   g_string_append (out, " ]");
+  if (found->reason != NULL)
+    {
+      append_text (out, "accepted", found->reason);
+      append_text (out, "accepted_on", found->accepted_on);
+    }
+  if (design != NULL)
+    remedies (out, answer, design, found);
   end_row (writer);
 }
 
 static void
-findings (RwJsonWriter *writer, const RwAnswer *answer)
+findings (RwJsonWriter *writer, const RwAnswer *answer, const RwDesign *design)
 {
   rw_json_name (writer, "findings");
   rw_json_begin (writer, '[');
   for (guint i = 0; i < answer->findings->len; i++)
-    finding (writer, g_ptr_array_index (answer->findings, i));
+    finding (writer, answer, design, g_ptr_array_index (answer->findings, i));
   rw_json_end (writer, ']');
 }
 
@@ -210,19 +256,19 @@ rw_list_json (const RwProject *project, const RwAnswer *answer)
   rw_json_name (&writer, "name");
   rw_json_string (writer.out, project->name != NULL ? project->name : "");
   dimensions (&writer, project, answer);
-  findings (&writer, answer);
+  findings (&writer, answer, NULL);
   steps (&writer);
   parameters (&writer, project, answer);
   return finish (&writer);
 }
 
 char *
-rw_findings_json (const RwAnswer *answer)
+rw_findings_json (const RwAnswer *answer, const RwDesign *design)
 {
   RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
 
   rw_json_begin (&writer, '{');
-  findings (&writer, answer);
+  findings (&writer, answer, design);
   return finish (&writer);
 }
 

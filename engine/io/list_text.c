@@ -1,6 +1,8 @@
 /* Lists for people, on a terminal or on paper. */
 #include "list_formats.h"
 
+#include "making/remedy.h"
+
 #include <math.h>
 
 #include "text_table.h"
@@ -153,15 +155,53 @@ char *
 rw_list_text (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   g_autofree char *list = dimensions (project, answer, units);
-  g_autofree char *findings = rw_findings_text (answer, units);
+  g_autofree char *findings = rw_findings_text (answer, NULL, units);
 
   return g_strconcat (list, "\nFindings\n", findings, NULL);
 }
 
 /* ---- findings ---- */
 
+/* A line below a finding, under its text. */
+static void
+append_below (GString *out, const char *what, const char *text)
+{
+  g_string_append_printf (out, "  %-7s  %s: %s\n", "", what, text);
+}
+
+static void
+append_acceptance (GString *out, const RwFinding *finding)
+{
+  g_autofree char *dated = g_strdup_printf ("%s (%s)", finding->reason, finding->accepted_on);
+
+  append_below (out, "accepted", *finding->accepted_on != '\0' ? dated : finding->reason);
+}
+
+/* "Use 20 hooks [hooks.count=20]": what stands in brackets goes behind --set. */
+static void
+append_remedies (GString *out, const RwAnswer *answer, const RwDesign *design, const RwFinding *finding, RwUnits units)
+{
+  g_autoptr (GPtrArray) remedies = rw_remedies (design, &answer->measured, finding);
+
+  for (guint i = 0; i < remedies->len; i++)
+    {
+      const RwRemedy *remedy = g_ptr_array_index (remedies, i);
+      g_autofree char *words = rw_remedy_words (remedy, remedy->pattern, (RwStyle){ units, '.' });
+      g_autoptr (GString) line = g_string_new (words);
+
+      for (int id = 0; id < RW_PARAM_COUNT; id++)
+        if (!rw_design_same (design, &remedy->design, (RwParamId) id))
+          {
+            g_autofree char *value = rw_design_write (&remedy->design, (RwParamId) id, RW_STYLE_FILE);
+
+            g_string_append_printf (line, " [%s=%s]", rw_param ((RwParamId) id)->id, value);
+          }
+      append_below (out, "remedy", line->str);
+    }
+}
+
 char *
-rw_findings_text (const RwAnswer *answer, RwUnits units)
+rw_findings_text (const RwAnswer *answer, const RwDesign *design, RwUnits units)
 {
   GString *out = g_string_new (NULL);
 
@@ -173,6 +213,10 @@ rw_findings_text (const RwAnswer *answer, RwUnits units)
 
       g_string_append_printf (out, "  %-7s  %s\n", rw_severity_name (finding->severity), text);
       g_string_append_printf (out, "  %-7s  %s: %s\n", "", finding->rule, ids);
+      if (finding->reason != NULL)
+        append_acceptance (out, finding);
+      if (design != NULL)
+        append_remedies (out, answer, design, finding, units);
     }
   if (answer->findings->len == 0)
     g_string_append (out, "  Nothing found\n");

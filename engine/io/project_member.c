@@ -56,6 +56,7 @@ const RwMember rw_members[] = {
   { "made", rw_member_read_made, rw_member_write_made },
   { "issued", rw_member_read_issued, rw_member_write_issued },
   { "shelf", rw_member_read_shelf, rw_member_write_shelf },
+  { "accepted", rw_member_read_accepted, rw_member_write_accepted },
   { "notes", read_notes, write_notes },
 };
 const int rw_members_count = G_N_ELEMENTS (rw_members);

@@ -40,6 +40,9 @@ void     rw_member_write_issued (RwJsonWriter *writer, const RwProject *project)
 gboolean rw_member_read_shelf (RwProject *project, JsonNode *node, GError **error);
 void     rw_member_write_shelf (RwJsonWriter *writer, const RwProject *project);
 
+gboolean rw_member_read_accepted (RwProject *project, JsonNode *node, GError **error);
+void     rw_member_write_accepted (RwJsonWriter *writer, const RwProject *project);
+
 /* ---- tools for reading ---- */
 
 /* Both return FALSE, and set the error.  format, still to be translated, has one %s for what. */

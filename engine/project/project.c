@@ -46,6 +46,7 @@ rw_project_new (void)
   project->made = rw_made_new ();
   project->issued = rw_issued_new ();
   project->shelf = rw_shelf_new ();
+  project->accepted = rw_accepted_new ();
   project->unknown = table_new ();
   return project;
 }
@@ -62,6 +63,7 @@ rw_project_copy (const RwProject *project)
   copy->made = rw_made_copy (project->made);
   copy->issued = rw_issued_copy (project->issued);
   copy->shelf = rw_shelf_copy (project->shelf);
+  copy->accepted = rw_accepted_copy (project->accepted);
   copy->unknown = table_copy (project->unknown);
   return copy;
 }
@@ -76,6 +78,7 @@ rw_project_equal (const RwProject *a, const RwProject *b)
          && rw_made_equal (a->made, b->made)
          && rw_issued_equal (a->issued, b->issued)
          && rw_shelf_equal (a->shelf, b->shelf)
+         && rw_accepted_equal (a->accepted, b->accepted)
          && table_equal (a->unknown, b->unknown);
 }
 
@@ -90,6 +93,7 @@ rw_project_free (RwProject *project)
   rw_made_free (project->made);
   rw_issued_free (project->issued);
   rw_shelf_free (project->shelf);
+  rw_accepted_free (project->accepted);
   g_hash_table_unref (project->unknown);
   g_free (project);
 }

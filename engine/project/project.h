@@ -2,6 +2,7 @@
  * maker's notes.  What a project file holds. */
 #pragma once
 
+#include "accepted.h"
 #include "issued.h"
 #include "ledger.h"
 #include "made.h"
@@ -16,6 +17,7 @@ typedef struct
   RwMade   *made;
   RwIssued *issued;
   RwShelf  *shelf;
+  RwAccepted *accepted;
   GHashTable *unknown; /* members of the file that this version does not know: JSON text by path; see io/project_file.h */
 } RwProject;
 
