@@ -5,16 +5,18 @@
  * The materials are told apart by lightness before colour, so that they hold in grey print and for every
  * kind of colour vision.  Lightness (CIE 1976 L*), light / dark:
  *
- *   bone 96 / 41, head 93 / 36, light wood 84 / 30, metal 74 / 25, dark wood 59 / 19; paper 98 / 12
+ *   bone 93 / 41, head 90 / 36, light wood 84 / 30, metal 74 / 25, dark wood 59 / 19; paper 98 / 12
  *
  * in the same order in both, as the materials themselves stand in daylight.  Chroma stays under 25 (C*ab), so
- * that the lines speak first.  Hue says the rest: woods yellowish, metal bluish, head and bone nearly grey.
+ * that the lines speak first.  Hue says the rest: woods yellowish, metal bluish, bone warm, head grey.  No two of
+ * them, the paper included, come nearer than 6 (CIE 1976 delta E*ab, where 2.3 is just noticeable), to trichromats
+ * and to the three kinds of dichromats (tests/io/test_palette.c).
  *
  * Contrast (WCAG 2.1, relative luminance), where 4.5 is asked of lettering and 3 of lines that must be seen:
  *
  *              paper  bone  head  light wood  metal  dark wood
- *   light ink   15.4  14.5  13.4        10.4    7.9        4.9
- *   light pale   7.2   6.7   6.3         4.8    3.7        2.3
+ *   light ink   15.4  13.5  12.3        10.4    7.9        4.9
+ *   light pale   7.2   6.3   5.8         4.8    3.7        2.3
  *   dark ink    13.3   5.1   6.2         7.6    9.2       11.1
  *   dark pale    7.6   2.9   3.5         4.3    5.3        6.3
  *
@@ -32,8 +34,8 @@ const RwPalette rw_palette_light = {
     [RW_TINT_LIGHT_WOOD] = { 0.890, 0.804, 0.678 },
     [RW_TINT_DARK_WOOD] = { 0.671, 0.529, 0.404 },
     [RW_TINT_METAL] = { 0.686, 0.718, 0.757 },
-    [RW_TINT_HEAD] = { 0.925, 0.922, 0.902 },
-    [RW_TINT_BONE] = { 0.973, 0.953, 0.902 },
+    [RW_TINT_HEAD] = { 0.882, 0.886, 0.882 },
+    [RW_TINT_BONE] = { 0.957, 0.922, 0.843 },
   },
 };
 
@@ -63,7 +65,7 @@ const RwPalette rw_palette_print = {
     [RW_TINT_LIGHT_WOOD] = { 0.890, 0.804, 0.678 },
     [RW_TINT_DARK_WOOD] = { 0.671, 0.529, 0.404 },
     [RW_TINT_METAL] = { 0.686, 0.718, 0.757 },
-    [RW_TINT_HEAD] = { 0.925, 0.922, 0.902 },
-    [RW_TINT_BONE] = { 0.973, 0.953, 0.902 },
+    [RW_TINT_HEAD] = { 0.882, 0.886, 0.882 },
+    [RW_TINT_BONE] = { 0.957, 0.922, 0.843 },
   },
 };
