@@ -10,6 +10,7 @@
 #define LIST_WIDTH_MIN 170.0 /* on narrower paper a list is made smaller */
 #define LIST_LETTERS 2.5
 #define PIECE_WIDTH_MIN 190.0 /* so that the title strip of a narrow piece can be read */
+#define PIECE_ROOM_MIN 122.0  /* so that the upright bar of a low one is whole, with its labels */
 
 /* What one call of rw_paper_set_new() works with. */
 typedef struct
@@ -84,6 +85,13 @@ units_words (RwUnits units)
   return rw_units_parts (units) > 0 ? _("all in inches (± mm)") : _("all in inches");
 }
 
+/* Templates are called after what the build has: segments, staves or plies. */
+static const char *
+title_of (const Maker *maker, const RwSheet *sheet)
+{
+  return maker->kind->fit == RW_PAPER_FULL_SIZE ? sheet->title : _(maker->kind->title);
+}
+
 /* Adds a page whose drawing stands with its origin at a place of the shape (mm, y up); frame is taken over.
  * scale is 0 for lists, which have none. */
 static void
@@ -96,7 +104,7 @@ add_page (const Maker       *maker,
           int                count)
 {
   RwPaperPage *made = g_new0 (RwPaperPage, 1);
-  const char *title = _(maker->kind->title);
+  const char *title = title_of (maker, drawing->layout->sheet);
   double scale = maker->kind->fit == RW_PAPER_LIST ? 0 : drawing->layout->scale;
   g_autofree char *scale_text = scale > 0 ? scale_words (maker, scale) : g_strdup ("");
   g_autofree char *page_text = page_words (maker, page, count);
@@ -215,7 +223,7 @@ add_piece (const Maker *maker, const RwLayout *layout)
   const RwBox *extent = &layout->extent;
   double beside = 2 * maker->margin + RW_BAR_BAND, under = beside + RW_TITLE_STRIP, air = 4;
   double width = MAX (extent->x1 - extent->x0 + air + beside, PIECE_WIDTH_MIN + 2 * maker->margin);
-  double height = MAX (extent->y1 - extent->y0 + air + under, 140);
+  double height = MAX (extent->y1 - extent->y0 + air, PIECE_ROOM_MIN) + under;
   RwPageShape shape = rw_page_shape (width, height, maker->margin, TRUE);
   RwSheet *frame = new_frame (maker);
   RwPagePart drawing = { layout, centred (layout, &shape) };

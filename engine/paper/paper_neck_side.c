@@ -109,6 +109,7 @@ draw_stations (RwDraft *draft)
 /* ---- sizes ---- */
 
 #define OVER 10.0
+#define HEAD_SWEEP 100.0 /* radius of the headstock's angle */
 
 /* The heel's face falls square to the head plane from where the board meets the rim. */
 static void
@@ -130,6 +131,13 @@ draw_sizes (RwDraft *draft)
 
   rw_span_slot (draft, RW_NECK_NUT_TO_RIM,
                 (RwSpan){ RW_MEASURE_HORIZONTAL, { 0, STATION_OVER }, { rim, STATION_OVER }, 22, 1, NULL });
+  rw_sweep_param (draft, RW_P_headstock_angle,
+                  (RwSweep){ { -draft->design->nut_thickness, -draft->design->fretboard_thickness },
+                             HEAD_SWEEP,
+                             G_PI,
+                             G_PI + draft->design->headstock_angle * G_PI / 180,
+                             1,
+                             NULL });
   rw_span_slot (draft, RW_NECK_BOARD_LENGTH,
                 (RwSpan){ RW_MEASURE_HORIZONTAL,
                           { 0, STATION_OVER },

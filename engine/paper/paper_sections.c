@@ -146,6 +146,11 @@ draw_gauge (RwDraft *draft, int fret, RwPoint at)
   rw_paper_words (draft, (RwPoint){ 0, 13 }, deep);
   rw_paper_words (draft, (RwPoint){ section.half[1] + CARD_BESIDE - 1, 3 }, _("treble"));
   rw_paper_words (draft, (RwPoint){ -section.half[0] - CARD_BESIDE + 1, 3 }, _("bass"));
+  if (draft->design->build_handed == RW_HANDED_LEFT)
+    {
+      rw_sheet_mirror (draft->sheet, first);
+      rw_sheet_turn (draft->sheet, first, G_PI);
+    }
   rw_sheet_move (draft->sheet, first, at.x, at.y);
 }
 
@@ -164,7 +169,6 @@ rw_paper_sections (const RwPaperJob *job)
   for (int i = 0; i < (int)G_N_ELEMENTS (frets); i++)
     if (frets[i] == 0 || draft.result->plan.fret_x[frets[i]] < draft.result->side.heel_start)
       draw_gauge (&draft, frets[i], (RwPoint){ i % 2 * across, -(i / 2) * (widest.depth + BELOW) });
-  rw_paper_mirror_along (&draft);
   notes = rw_paper_under (&draft);
   rw_paper_line (&draft, &notes,
                  _("Seen from the body towards the headstock. Cut the curve out and hold the card square "

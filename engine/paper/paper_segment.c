@@ -10,18 +10,19 @@ static void
 segment_counts (RwDraft *draft, RwPoint *at)
 {
   const RwDesign *design = draft->design;
+  int each = (int)design->rim_segments, courses = design->rim_course_thickness.count;
 
-  for (int k = 1; k <= design->rim_course_thickness.count; k++)
+  for (int k = 1; k <= courses; k++)
     {
-      int wood = k <= design->rim_course_wood.count ? design->rim_course_wood.at[k - 1] : -1;
+      int wood = design->rim_course_wood.at[MIN (k, design->rim_course_wood.count) - 1];
       g_autofree char *rough = rw_paper_length (draft, rw_draft_value (draft, RW_RIM_COURSE_ROUGH + k), 1);
       g_autofree char *flat = rw_paper_length (draft, design->rim_course_thickness.at[k - 1], 1);
 
-      rw_paper_print (draft, at,
-                      _("Course %d from the head side: %d segments of %s, %s thick, flattened to %s"), k,
-                      (int)design->rim_segments,
-                      wood >= 0 ? rw_woods[wood].label : _("wood of the course above"), rough, flat);
+      rw_paper_print (draft, at, _("Course %d from the head side: %d of %s, %s thick, flattened to %s"), k, each,
+                      _(rw_woods[wood].label), rough, flat);
     }
+  rw_paper_print (draft, at, _("Saw %d in all, and one or two more of each thickness for spoiled ones."),
+                  each * courses);
 }
 
 static void
@@ -142,10 +143,25 @@ draw_ply (RwDraft *draft)
   rw_paper_grain (draft, (RwPoint){ 0, -thick - 8 }, (RwPoint){ 40, -thick - 8 });
 }
 
+static const char *
+card_title (int construction)
+{
+  switch (construction)
+    {
+    case RW_RIM_STAVES:
+      return _("Stave card");
+    case RW_RIM_PLIES:
+      return _("Ply card");
+    case RW_RIM_SEGMENTS:
+    default:
+      return _("Segment card");
+    }
+}
+
 RwSheet *
 rw_paper_segment (const RwPaperJob *job)
 {
-  RwDraft draft = rw_paper_begin (job, _("Segment card"));
+  RwDraft draft = rw_paper_begin (job, card_title (job->result->used.rim_construction));
   RwPoint notes = { 0, -draft.design->rim_ply_thickness - 20 };
 
   if (draft.design->rim_construction == RW_RIM_SEGMENTS)

@@ -100,8 +100,8 @@ static const struct
   const char *words[8];
 } marks[] = {
   { "segment", "", { "seen from the head side", "grain", "360°", "18.00°", "Course 1", "half rings", "advances" } },
-  { "segment", "rim.construction=staves", { "grain", "staves", "360°", "half" } },
-  { "segment", "rim.construction=plies", { "grain", "ply", "scarf" } },
+  { "segment", "rim.construction=staves", { "Stave card", "grain", "staves", "360°", "half" } },
+  { "segment", "rim.construction=plies", { "Ply card", "grain", "ply", "scarf" } },
   { "ring", "", { "neck", "tail", "treble", "bass", "flat caul" } },
   { "rim-plan", "", { "neck", "tail", "treble", "bass", "head side", "bearing circle" } },
   { "rim-strip", "", { "neck", "tail", "treble", "bass", "head side", "hooks are counted this way", "Tape" } },
