@@ -1,17 +1,18 @@
 #include "beam.h"
 
+#include "plan.h"
+
 typedef struct
 {
   double string0, string1, rod0, rod1;
 } Integrals;
 
-RwSection
-rw_beam_section (const RwBeam *beam, double x, gboolean channel)
+static RwSection
+section_at (const RwBeam *beam, double x, double width, gboolean channel)
 {
   const RwDesign *d = beam->m->d;
   double neck = beam->m->wood * rw_woods[d->neck_wood].modulus_gpa * 1000;
   double board = beam->m->wood * rw_woods[d->neck_board_wood].modulus_gpa * 1000;
-  double width = rw_plan_treble (&beam->m->r->plan, x) - rw_plan_bass (&beam->m->r->plan, x);
   double t = d->fretboard_thickness;
   double first = beam->m->r->plan.fret_x[1];
   double depth = d->neck_thickness_first - t
@@ -28,6 +29,12 @@ rw_beam_section (const RwBeam *beam, double x, gboolean channel)
   return (RwSection){ ei - es * es / ea, es / ea + t };
 }
 
+RwSection
+rw_beam_section (const RwBeam *beam, double x, gboolean channel)
+{
+  return section_at (beam, x, rw_plan_width (&beam->m->r->plan, x), channel);
+}
+
 /* Sum of the pulls present at x times the height of the string line over the centroid, N mm. */
 static double
 string_moment (const RwBeam *beam, double x, double centroid)
@@ -36,17 +43,20 @@ string_moment (const RwBeam *beam, double x, double centroid)
   const RwPlan *plan = &m->r->plan;
   double hn = m->d->nut_string_height;
   double height = m->crown + hn + (beam->bridge_plane - hn) * x / plan->length + centroid;
-  double pull = 0;
 
-  for (int i = 1; i <= plan->strings; i++)
-    if (i <= plan->full || x >= plan->short_x)
-      pull += m->tension[i];
-  return pull * height;
+  return (beam->pull + (plan->has_short && x >= plan->short_x ? beam->pull_short : 0)) * height;
 }
 
-/* Integrals over a piece in which nothing jumps. */
+static void
+find_widths (const RwBeam *beam, double a, double b, double widths[4])
+{
+  for (int i = 0; i < 4; i++)
+    widths[i] = rw_plan_width (&beam->m->r->plan, (a + b) / 2 + (b - a) / 2 * rw_gauss_node[i]);
+}
+
+/* Integrals over a piece in which nothing jumps, of which the widths are known. */
 static Integrals
-integrate (const RwBeam *beam, double a, double b)
+integrate (const RwBeam *beam, double a, double b, const double widths[4])
 {
   Integrals sum = { 0, 0, 0, 0 };
   double middle = (a + b) / 2, half = (b - a) / 2;
@@ -55,7 +65,7 @@ integrate (const RwBeam *beam, double a, double b)
   for (int i = 0; i < 4; i++)
     {
       double x = middle + half * rw_gauss_node[i];
-      RwSection section = rw_beam_section (beam, x, channel);
+      RwSection section = section_at (beam, x, widths[i], channel);
       double k = half * rw_gauss_weight[i] * string_moment (beam, x, section.centroid) / section.ei;
       double r = channel ? half * rw_gauss_weight[i] / section.ei : 0;
 
@@ -65,6 +75,21 @@ integrate (const RwBeam *beam, double a, double b)
       sum.rod1 += r * x;
     }
   return sum;
+}
+
+/* The whole piece after place i. */
+static Integrals
+integrate_piece (RwBeam *beam, int i)
+{
+  double a = beam->x[i], b = beam->x[i + 1];
+
+  if (a != beam->width_from[i] || b != beam->width_to[i])
+    {
+      find_widths (beam, a, b, beam->width[i]);
+      beam->width_from[i] = a;
+      beam->width_to[i] = b;
+    }
+  return integrate (beam, a, b, beam->width[i]);
 }
 
 static void
@@ -115,13 +140,18 @@ rw_beam_bend (RwBeam *beam, const RwModel *m, double heel_start, double channel_
   beam->rod_from = rod ? MAX (m->d->neck_rod_start, 0) : 0;
   beam->rod_to = rod ? MIN (channel_end, heel_start) : 0;
   beam->bridge_plane = bridge_plane;
+  beam->pull = beam->pull_short = 0;
+  for (int i = 1; i <= m->r->plan.full; i++)
+    beam->pull += m->tension[i];
+  if (m->r->plan.has_short)
+    beam->pull_short = m->tension[m->r->plan.strings];
   lay_out_places (beam);
 
   int last = beam->count - 1;
   beam->string0[last] = beam->string1[last] = beam->rod0[last] = beam->rod1[last] = 0;
   for (int i = last - 1; i >= 0; i--)
     {
-      Integrals piece = integrate (beam, beam->x[i], beam->x[i + 1]);
+      Integrals piece = integrate_piece (beam, i);
 
       beam->string0[i] = beam->string0[i + 1] + piece.string0;
       beam->string1[i] = beam->string1[i + 1] + piece.string1;
@@ -139,7 +169,12 @@ integrals_from (const RwBeam *beam, int i, double x)
   if (x == beam->x[i])
     return (Integrals){ beam->string0[i], beam->string1[i], beam->rod0[i], beam->rod1[i] };
   if (x < beam->x[i + 1])
-    piece = integrate (beam, x, beam->x[i + 1]);
+    {
+      double widths[4];
+
+      find_widths (beam, x, beam->x[i + 1], widths);
+      piece = integrate (beam, x, beam->x[i + 1], widths);
+    }
   piece.string0 += beam->string0[i + 1];
   piece.string1 += beam->string1[i + 1];
   piece.rod0 += beam->rod0[i + 1];

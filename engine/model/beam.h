@@ -23,12 +23,17 @@ typedef struct
   double         heel_start;        /* xh */
   double         rod_from, rod_to;  /* channel within [0, xh] */
   double         bridge_plane;      /* Hb */
+  double         pull, pull_short;  /* of the full-length strings, and what the short one adds from its start, N */
 
   int    count;                     /* places in order, 0 first and xh last */
   double x[RW_BEAM_MAX];
   /* Integrals from each place to xh of k and of u k: of the strings, and of a rod moment of 1 N mm. */
   double string0[RW_BEAM_MAX], string1[RW_BEAM_MAX];
   double rod0[RW_BEAM_MAX], rod1[RW_BEAM_MAX];
+
+  /* Widths of the board within the piece after each place, and the piece they were worked out for: most pieces are
+   * the same each time that the beam is bent. */
+  double width[RW_BEAM_MAX][4], width_from[RW_BEAM_MAX], width_to[RW_BEAM_MAX];
 } RwBeam;
 
 typedef struct
@@ -41,7 +46,7 @@ typedef struct
 RwSection rw_beam_section (const RwBeam *beam, double x, gboolean channel);
 
 /* rw_beam_bend: Given the heel's start, the end of the channel and the bridge's height over the fret plane, sets
- * the beam up. */
+ * the beam up.  Before the first time it is all zero; afterwards the plan must stay as it is. */
 void rw_beam_bend (RwBeam *beam, const RwModel *m, double heel_start, double channel_end, double bridge_plane);
 
 /* v at x for a rod moment in N mm; 0 from xh on. */

@@ -6,6 +6,7 @@ const double rw_gauss_weight[4]
     = { 0.347854845137453857, 0.652145154862546143, 0.652145154862546143, 0.347854845137453857 };
 
 #define SAMPLES 32
+#define CLOSE 1e-7 /* a function is flat where it is least: its value is then right to the last digits */
 #define GOLDEN 0.38196601125010515
 
 double
@@ -27,20 +28,31 @@ rw_least (double (*f) (double x, const void *data), const void *data, double a, 
     }
 
   double lo = MAX (a, best_x - step), hi = MIN (b, best_x + step);
-  for (int i = 0; i < 60 && hi - lo > 1e-9; i++)
+  double x1 = lo + GOLDEN * (hi - lo), x2 = hi - GOLDEN * (hi - lo);
+  double y1 = f (x1, data), y2 = f (x2, data);
+  for (int i = 0; i < 60 && hi - lo > CLOSE; i++)
     {
-      double x1 = lo + GOLDEN * (hi - lo), x2 = hi - GOLDEN * (hi - lo);
-      double y1 = f (x1, data), y2 = f (x2, data);
-
       if (MIN (y1, y2) < best)
         {
           best = MIN (y1, y2);
           best_x = y1 < y2 ? x1 : x2;
         }
       if (y1 < y2)
-        hi = x2;
+        {
+          hi = x2;
+          x2 = x1;
+          y2 = y1;
+          x1 = lo + GOLDEN * (hi - lo);
+          y1 = f (x1, data);
+        }
       else
-        lo = x1;
+        {
+          lo = x1;
+          x1 = x2;
+          y1 = y2;
+          x2 = hi - GOLDEN * (hi - lo);
+          y2 = f (x2, data);
+        }
     }
   if (at != NULL)
     *at = best_x;

@@ -90,17 +90,29 @@ string_up (const RwModel *m, int string, Ends ends)
   return wire;
 }
 
+/* What sounds at a fret, Hz. */
 static double
-error_at (const RwModel *m, const Wire *wire, int fret)
+note_at (const RwModel *m, const Wire *wire, int fret)
 {
   const RwSide *side = &m->r->side;
   double d = m->r->plan.fret_x[fret] - wire->from, crown = side->lift[fret];
   double speaking = distance (wire->reach - d, side->fret_plane - crown);
   double stretch = distance (d, wire->nut - crown) + speaking - wire->length;
   double tension = wire->stiffness * ((wire->strained + stretch) / wire->unstrained - 1);
-  double note = frequency (wire, tension, stretch, speaking);
 
+  return frequency (wire, tension, stretch, speaking);
+}
+
+static double
+cents_off (const RwModel *m, const Wire *wire, int fret, double note)
+{
   return 1200 * log2 (note / wire->open) - (m->fret_cents[fret] - m->fret_cents[wire->start]);
+}
+
+static double
+error_at (const RwModel *m, const Wire *wire, int fret)
+{
+  return cents_off (m, wire, fret, note_at (m, wire, fret));
 }
 
 double
@@ -127,6 +139,17 @@ error_at_12 (double set_back, void *data)
 
 /* How far an end is moved to see what that does, mm. */
 #define STEP 0.01
+/* A step of the search by less, mm, leaves nothing to look for: the next would be a thousandth of it. */
+#define STILL 1e-4
+
+/* Cents by which a note moves with an end that is moved by STEP, for each mm: 1200 log2(1 + r)/STEP for a small r. */
+static double
+rate (double note, double moved)
+{
+  double r = moved / note - 1;
+
+  return 1200 / G_LN2 / STEP * (r - r * r / 2);
+}
 
 static int
 first_fret (const RwModel *m, int string)
@@ -149,14 +172,14 @@ improve (const RwModel *m, double *place, double *slope)
 
       for (int n = first_fret (m, i); n <= plan->last; n++)
         {
-          double here = error_at (m, &wire, n);
-          double rate = (error_at (m, &moved, n) - here) / STEP;
+          double note = note_at (m, &wire, n), here = cents_off (m, &wire, n, note);
+          double back = rate (note, note_at (m, &moved, n));
 
-          a11 += rate * rate;
-          a12 += rate * rate * arm;
-          a22 += rate * rate * arm * arm;
-          b1 -= rate * here;
-          b2 -= rate * here * arm;
+          a11 += back * back;
+          a12 += back * back * arm;
+          a22 += back * back * arm * arm;
+          b1 -= back * here;
+          b2 -= back * here * arm;
         }
     }
   double det = a11 * a22 - a12 * a12;
@@ -186,7 +209,7 @@ straight_bridge (RwModel *m)
 {
   double place = 0, slope = 0, moved = INFINITY;
 
-  for (int i = 0; i < 8 && moved > 1e-6; i++)
+  for (int i = 0; i < 8 && moved > STILL; i++)
     moved = improve (m, &place, &slope);
   rw_settle (m, RW_BRIDGE_BEST_OFFSET, place);
   rw_settle (m, RW_BRIDGE_BEST_ANGLE, atan (slope) / RW_RAD);
@@ -206,7 +229,7 @@ both_ends (RwModel *m, int string)
 
   if (last - first < 1)
     return;
-  for (int i = 0; i < 6 && moved > 1e-6; i++)
+  for (int i = 0; i < 6 && moved > STILL; i++)
     {
       Wire wire = string_up (m, string, ends);
       Wire back = string_up (m, string, (Ends){ ends.back + STEP, ends.forward });
@@ -215,9 +238,9 @@ both_ends (RwModel *m, int string)
 
       for (int n = first; n <= last; n++)
         {
-          double here = error_at (m, &wire, n);
-          double by_back = (error_at (m, &back, n) - here) / STEP;
-          double by_forward = (error_at (m, &forward, n) - here) / STEP;
+          double note = note_at (m, &wire, n), here = cents_off (m, &wire, n, note);
+          double by_back = rate (note, note_at (m, &back, n));
+          double by_forward = rate (note, note_at (m, &forward, n));
 
           a11 += by_back * by_back;
           a12 += by_back * by_forward;

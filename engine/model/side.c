@@ -3,6 +3,9 @@
 #include "beam.h"
 #include "feet.h"
 
+/* mm by which a round of bending may still change the neck: the next would change it by a twentieth of that. */
+#define NEAR_ENOUGH 1e-10
+
 /* What stays the same while the sag is sought. */
 typedef struct
 {
@@ -157,7 +160,7 @@ RwSide
 rw_side_solve (const RwModel *m, double head_tension, double sag_measured)
 {
   RwSide side = { .outcome = RW_SIDE_SOLVED };
-  RwBeam beam;
+  RwBeam beam = { 0 };
   Trial trial = { .m = m, .side = &side, .arm = m->d->bridge_offset + m->ro };
   double pull = 0, change = INFINITY;
 
@@ -170,7 +173,7 @@ rw_side_solve (const RwModel *m, double head_tension, double sag_measured)
   for (int i = 1; i <= m->r->plan.strings; i++)
     pull += m->tension[i];
 
-  for (int round = 0; round < 60 && change > 1e-11; round++)
+  for (int round = 0; round < 60 && change > NEAR_ENOUGH; round++)
     {
       double sag = isfinite (sag_measured) ? sag_measured : find_sag (&trial, pull);
 
