@@ -16,7 +16,7 @@
 #include "words_table.h"
 
 #define POLL_MS 100
-#define ROW_WIDTH 420 /* of the form's rows here, pixels */
+#define ROW_WIDTH 380 /* of the form's rows here, pixels */
 
 /* What is shown. */
 typedef enum
@@ -119,7 +119,6 @@ build_form (RwCarePane *self, RwParamId first)
       gtk_flow_box_append (GTK_FLOW_BOX (flow), child);
       g_ptr_array_add (self->form_rows, row);
     }
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), flow);
   gtk_stack_add_child (GTK_STACK (self->pages), scroller);
   return scroller;
@@ -327,7 +326,10 @@ build_status (RwCarePane *self)
 {
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
 
-  gtk_widget_add_css_class (line, "care-status");
+  gtk_widget_set_margin_start (line, 12);
+  gtk_widget_set_margin_end (line, 8);
+  gtk_widget_set_margin_top (line, 2);
+  gtk_widget_set_margin_bottom (line, 2);
   self->status = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (self->status), 0);
   gtk_label_set_ellipsize (GTK_LABEL (self->status), PANGO_ELLIPSIZE_END);

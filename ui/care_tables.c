@@ -1,6 +1,7 @@
 #include "care_tables.h"
 
 #include <glib/gi18n.h>
+#include <string.h>
 
 #include "words.h"
 
@@ -75,14 +76,16 @@ rw_care_rows (const RwCare *care, RwStyle style, GStrv *titles)
 
 /* ---- what comes out ---- */
 
-/* "2.39 ± 0.01 mm": a figure and its own error. */
+/* "2.394 ± 0.005 mm": a figure and its own error, which is finer than a hand measures. */
 static char *
 figure (RwEstimate estimate, const char *unit, RwStyle style)
 {
-  g_autofree char *value = rw_number_bare (estimate.value, unit, style);
-  g_autofree char *error = rw_number_words (estimate.error, unit, style);
+  RwUnits units = rw_units_parts (style.units) > 0 ? RW_UNITS_INCH : style.units;
+  int decimals = strcmp (unit, "cent") == 0 ? 2 : 3;
+  g_autofree char *value = rw_quantity_write (estimate.value, unit, units, decimals, style.decimal);
+  g_autofree char *error = rw_quantity_write (estimate.error, unit, units, decimals, style.decimal);
 
-  return g_strdup_printf ("%s ± %s", value, error);
+  return g_strdup_printf ("%s ± %s %s", value, error, rw_quantity_unit (unit, units));
 }
 
 static void

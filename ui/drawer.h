@@ -1,5 +1,5 @@
-/* The drawer under the sheet: findings, dimensions, steps, studies of the set-up, comparing.  Each page is made when it is
- * first shown. */
+/* The drawer under the sheet: findings, dimensions, steps, studies of the set-up, care, comparing.  Each page is made
+ * when it is first shown. */
 #pragma once
 
 #include <gtk/gtk.h>
@@ -12,6 +12,7 @@ typedef enum
   RW_PAGE_DIMENSIONS,
   RW_PAGE_STEPS,
   RW_PAGE_STUDY,
+  RW_PAGE_CARE,
   RW_PAGE_COMPARE,
   RW_PAGE_COUNT,
 } RwDrawerPage;
