@@ -179,27 +179,31 @@ draw_pip (RwDraft *draft)
 }
 
 static void
+write_slots (RwDraft *draft, RwPoint *at)
+{
+  g_autofree char *kerf = rw_paper_length (draft, draft->design->frets_slot_width, 2);
+  g_autofree char *deep = rw_paper_length (draft, rw_draft_value (draft, RW_FRETS_SLOT_DEPTH), 1);
+
+  rw_paper_print (draft, at, _("Slots %s wide, %s deep, sawn while the board is square; taper it afterwards."), kerf,
+                  deep);
+  rw_paper_line (draft, at,
+                 _("Nut line to the last slot as made: ____________    Board thickness as made: ____________"));
+}
+
+static void
 write_notes (RwDraft *draft)
 {
-  gboolean left = draft->design->build_handed == RW_HANDED_LEFT;
-  double foot = left ? -highest (draft) : lowest (draft);
-  g_autofree char *kerf = rw_paper_length (draft, draft->design->frets_slot_width, 2);
-  RwPoint at = { 0, fmin (foot, -fabs (lowest (draft))) - 38 };
+  RwPoint at = { 0, rw_paper_under (draft).y };
 
   rw_paper_line (draft, &at,
                  _("Seen from the playing side. Figures run from the nut line; mark them all from there "
-                     "with a knife and a rule. Do not saw to glued paper: use the sheet to check."));
+                   "with a knife and a rule. Do not saw to glued paper: use the sheet to check."));
   if (draft->design->frets_count > 0.5)
-    {
-      g_autofree char *deep = rw_paper_length (draft, rw_draft_value (draft, RW_FRETS_SLOT_DEPTH), 1);
-
-      rw_paper_print (draft, &at,
-                      _("Slots %s wide, %s deep, sawn while the board is square; taper it afterwards."),
-                      kerf, deep);
-    }
-  rw_paper_line (
-      draft, &at,
-      _("Nut line to the last slot as made: ____________    Board thickness as made: ____________"));
+    write_slots (draft, &at);
+  else
+    rw_paper_line (draft, &at,
+                   _("This board has no frets: the lines are where the semitones fall, for marks on its side. Board "
+                     "thickness as made: ____________"));
 }
 
 RwSheet *

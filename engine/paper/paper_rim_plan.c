@@ -173,7 +173,7 @@ draw_sides (RwDraft *draft)
 }
 
 #define NOTES_WIDE 78.0
-#define NOTES_ROOM 100.0 /* inside radius that takes them */
+#define NOTES_ROOM 118.0 /* inside radius that takes them */
 
 static void
 write_notes (RwDraft *draft)
