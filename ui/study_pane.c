@@ -8,18 +8,23 @@
 #include "plot_view.h"
 #include "study_output.h"
 #include "study_table.h"
+#include "what_if_bar.h"
 #include "words.h"
+
+/* In the list of studies, after those that need no question. */
+#define WHAT_IF RW_STUDY_COUNT
 
 struct _RwStudyPane
 {
   GtkBox parent;
 
   RwDocument *document;
-  RwStudyKind kind;
+  int         choice; /* an RwStudyKind, or WHAT_IF */
   RwStudy    *study; /* shown now */
   gboolean    stale; /* changed while out of sight */
 
   GtkWidget *tools;
+  GtkWidget *what_if; /* what is asked, over the plot */
   GtkWidget *pages; /* GtkStack: plot, table, or a message */
   GtkWidget *plot;
   GtkWidget *table;
@@ -79,10 +84,17 @@ summary (RwStudyPane *self)
 
 /* ---- showing ---- */
 
+/* A build that gives nothing to ask for has a study without numbers. */
 static RwStudy *
 make_study (RwStudyPane *self)
 {
-  return rw_study_new (self->kind, rw_document_now (self->document), translate);
+  RwStudy *study = NULL;
+
+  if (self->choice == WHAT_IF)
+    study = rw_what_if_bar_study (RW_WHAT_IF_BAR (self->what_if), translate);
+  if (study != NULL)
+    return study;
+  return rw_study_new ((RwStudyKind) (self->choice % RW_STUDY_COUNT), rw_document_now (self->document), translate);
 }
 
 /* "Long neck · Action along the neck". */
@@ -136,7 +148,8 @@ on_map (RwStudyPane *self)
 static void
 on_kind (RwStudyPane *self, GParamSpec *spec, GtkDropDown *chooser)
 {
-  self->kind = (RwStudyKind) gtk_drop_down_get_selected (chooser);
+  self->choice = (int) gtk_drop_down_get_selected (chooser);
+  gtk_widget_set_visible (self->what_if, self->choice == WHAT_IF);
   on_changed (self);
 }
 
@@ -152,7 +165,7 @@ on_table (RwStudyPane *self, GtkToggleButton *button)
 static void
 build_tools (RwStudyPane *self)
 {
-  const char *titles[RW_STUDY_COUNT + 1] = { NULL };
+  const char *titles[RW_STUDY_COUNT + 2] = { [WHAT_IF] = _("What if") };
   GtkWidget *chooser, *as_table = gtk_toggle_button_new_with_label (_("Table"));
 
   for (int kind = 0; kind < RW_STUDY_COUNT; kind++)
@@ -207,6 +220,7 @@ rw_study_pane_init (RwStudyPane *self)
   gtk_stack_add_child (GTK_STACK (self->pages), self->table);
   gtk_stack_add_child (GTK_STACK (self->pages), self->message);
   gtk_box_append (GTK_BOX (self), self->pages);
+  gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
   build_tools (self);
   g_signal_connect (self, "map", G_CALLBACK (on_map), NULL);
 }
@@ -217,6 +231,10 @@ rw_study_pane_new (RwDocument *document)
   RwStudyPane *self = g_object_new (RW_TYPE_STUDY_PANE, NULL);
 
   self->document = g_object_ref (document);
+  self->what_if = rw_what_if_bar_new (document);
+  gtk_widget_hide (self->what_if);
+  gtk_box_prepend (GTK_BOX (self), self->what_if);
+  g_signal_connect_object (self->what_if, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (document, "noted", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }

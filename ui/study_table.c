@@ -11,7 +11,7 @@ struct _RwStudyTable
   GtkBox parent;
 
   const RwStudy *study; /* not owned */
-  const char    *kind;  /* id of the study that the columns are for */
+  char          *titles; /* of the columns that there are */
   RwStyle        style;
   GtkStringList *rows;
   GtkWidget     *view;
@@ -126,9 +126,17 @@ rw_study_table_dispose (GObject *object)
 }
 
 static void
+rw_study_table_finalize (GObject *object)
+{
+  g_free (RW_STUDY_TABLE (object)->titles);
+  G_OBJECT_CLASS (rw_study_table_parent_class)->finalize (object);
+}
+
+static void
 rw_study_table_class_init (RwStudyTableClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = rw_study_table_dispose;
+  G_OBJECT_CLASS (klass)->finalize = rw_study_table_finalize;
 }
 
 static void
@@ -156,12 +164,21 @@ rw_study_table_new (void)
   return g_object_new (RW_TYPE_STUDY_TABLE, NULL);
 }
 
-static gboolean
-has_columns_for (RwStudyTable *self, const RwStudy *study, RwStyle style)
+/* All titles with their units, one a line.  New. */
+static char *
+titles_of (const RwStudy *study, RwStyle style)
 {
-  guint count = g_list_model_get_n_items (gtk_column_view_get_columns (GTK_COLUMN_VIEW (self->view)));
+  GString *titles = g_string_new (study->row_title);
 
-  return g_strcmp0 (self->kind, study->id) == 0 && self->style.units == style.units && count == study->columns->len + 1;
+  if (study->row_unit != NULL)
+    g_string_append (titles, rw_quantity_unit (study->row_unit, style.units));
+  for (guint i = 0; i < study->columns->len; i++)
+    {
+      const RwStudyColumn *column = rw_study_column_at (study, i);
+
+      g_string_append_printf (titles, "\n%s, %s", column->title, rw_quantity_unit (column->unit, style.units));
+    }
+  return g_string_free (titles, FALSE);
 }
 
 /* Other columns are made while there are no rows, so that no cell looks for what is not there. */
@@ -170,7 +187,8 @@ rw_study_table_show (RwStudyTable *self, const RwStudy *study, RwStyle style)
 {
   GListModel *rows = G_LIST_MODEL (self->rows);
   g_autoptr (GPtrArray) names = g_ptr_array_new_with_free_func (g_free);
-  gboolean keep = study != NULL && has_columns_for (self, study, style);
+  g_autofree char *titles = study != NULL ? titles_of (study, style) : NULL;
+  gboolean keep = study != NULL && g_strcmp0 (titles, self->titles) == 0;
 
   self->study = study;
   self->style = style;
@@ -180,7 +198,8 @@ rw_study_table_show (RwStudyTable *self, const RwStudy *study, RwStyle style)
     return;
   if (!keep)
     build_columns (self);
-  self->kind = study->id;
+  g_free (self->titles);
+  self->titles = g_steal_pointer (&titles);
   for (guint i = 0; i < study->rows->len; i++)
     g_ptr_array_add (names, rw_study_row_name (study, i, style));
   g_ptr_array_add (names, NULL);

@@ -1,0 +1,178 @@
+#!/usr/bin/python3
+"""test_study.py RIMWRIGHT [CASE...]: works with the studies of the set-up, on the present display, by pointer and keys.
+
+What is expected is worked out here, from the definitions, or is what the command line says of the same build, which
+is tested apart.
+"""
+
+import csv
+import io
+import math
+import os
+import re
+import subprocess
+import sys
+import tempfile
+import time
+
+sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
+from drive import Failure, Program, asked, name_of, place, role, wait, walk, x  # noqa: E402
+
+RIMWRIGHT = sys.argv[1]
+STUDIES = ["Pitch of the frets", "Action along the neck", "Pull and stress of the strings", "Sag of the head",
+           "Hooks and tightening", "Movement over the seasons", "What if"]
+
+
+def expect(condition, what):
+    if not condition:
+        raise Failure(what)
+
+
+def listed(name, *options):
+    """A study as the command line writes it: a list of rows, by the titles of columns."""
+    text = subprocess.run([RIMWRIGHT, "study", name, "--format", "csv", *options], check=True, capture_output=True,
+                          text=True).stdout
+    return list(csv.DictReader(io.StringIO(text)))
+
+
+def click_at(spot):
+    x("xdotool", "mousemove", "--sync", str(spot[0]), str(spot[1]), "click", "1")
+    time.sleep(0.2)
+
+
+def open_page(window):
+    """The tab of the drawer, not the group of the form that is called the same."""
+    tab = [found for found in walk(window.root) if role(found[0]) == "push button" and name_of(found[0]) == "Set-up"]
+    click_at(window.on_screen(*tab[-1]))
+    wait(lambda: window.has("Study", "combo box"), "the studies")
+
+
+def choose(window, drop_down, number):
+    """An item by its place: what is in a list that hangs out can't be pointed at."""
+    window.click(drop_down, "combo box")
+    time.sleep(0.4)
+    window.keys("Home", *["Down"] * number)
+    window.keys("Return")
+    time.sleep(0.3)
+
+
+def study(window, title):
+    choose(window, "Study", STUDIES.index(title))
+    return wait(lambda: plot(window, title), "the plot “%s”" % title)
+
+
+def plot(window, title):
+    for node, path in walk(window.root):
+        if role(node) == "image" and name_of(node) == title and min(place(node)[2:]) > 0:
+            return node, path
+    return None
+
+
+def heard(window, title):
+    found = plot(window, title)
+    return asked(found[0].get_description, default="").replace("\u00a0", " ") if found else ""
+
+
+def case_walk_with_keys(window):
+    """Arrows go from number to number, and what is heard is the number of the table."""
+    title = "Action along the neck"
+    node, path = study(window, title)
+    click_at(window.on_screen(node, path))
+    window.keys("Escape")  # what the pointer tells
+    rows = listed("action")
+    column = "Long strings, strings on, mm"
+    first = next(i for i, row in enumerate(rows) if row[column])
+    for key, row in (("Home", first), ("Right", first + 1), ("Right", first + 2), ("End", len(rows) - 1)):
+        window.keys(key)
+        words = "Fret %s · Long strings, strings on: %.2f mm" % (rows[row]["Fret"], float(rows[row][column]))
+        wait(lambda: heard(window, title) == words, "“%s”, not “%s”" % (words, heard(window, title)))
+    window.keys("Down")
+    wait(lambda: "neck unbent" in heard(window, title), "the next line")
+    window.keys("Escape")
+    wait(lambda: heard(window, title).startswith("Strings over the frets: from"), "the whole plot")
+
+
+def case_point_at_a_number(window):
+    """The pointer over a bar tells it, and away from the plot nothing is told."""
+    title = "Pull and stress of the strings"
+    node, path = study(window, title)
+    middle, box = window.on_screen(node, path), place(node)
+    x("xdotool", "mousemove", "--sync", str(middle[0] - box[2] // 2 + 95), str(middle[1]))
+    pull = float(listed("strings")[0]["Pull, N"])
+    words = "1 D4 · Pull: %.1f N" % pull
+    wait(lambda: heard(window, title) == words, "“%s”, not “%s”" % (words, heard(window, title)))
+    x("xdotool", "mousemove", "--sync", str(middle[0]), str(middle[1] - box[3]))
+    wait(lambda: heard(window, title).startswith("Pull: from"), "the whole plot")
+
+
+def case_every_study_is_heard(window):
+    """Each plot has a name and a summary, and each table the rows of the study."""
+    for title in STUDIES:
+        study(window, title)
+        wait(lambda: re.search(r": from .+ to ", heard(window, title)), "what “%s” says" % title)
+    expect(window.nameless() == [], "without a name: %s" % window.nameless())
+
+
+def case_what_if(window):
+    """The pull of all strings goes by the square of the scale: what gives 10 % more is sqrt (1.1) of it."""
+    study(window, "What if")
+    total = sum(float(row["Pull, N"]) for row in listed("strings"))
+    choose(window, "Result", 7)
+    window.await_text("Result", "String pull in all", "combo box")
+    choose(window, "Parameter", 0)
+    window.await_text("Parameter", "Scale length", "combo box")
+    window.enter("Wanted", "%.6f" % (1.1 * total))
+    window.await_words("^%.2f mm gives it; now it is 650.00 mm" % (650 * math.sqrt(1.1)))
+    window.click("Apply")
+    window.await_words("^%.2f mm gives it; now it is %.2f mm" % (650 * math.sqrt(1.1), 650 * math.sqrt(1.1)))
+    window.enter("Wanted", "1e6")
+    window.await_words("^Out of reach: this gives ")
+    window.keys("ctrl+z")
+    window.click("Scale and frets")
+    window.await_text("Scale length", "650")
+
+
+def case_save(window):
+    """What the menu saves is what the command line writes."""
+    study(window, "Pull and stress of the strings")
+    with tempfile.TemporaryDirectory() as folder:
+        path = os.path.join(folder, "pulls.csv")
+        window.click("Save or print the study")
+        time.sleep(0.4)
+        window.keys("Down", "Down", "Down", "Return")
+        wait(lambda: "Save the study" in window.windows(), "the dialog")
+        time.sleep(0.5)
+        window.keys("ctrl+a")
+        window.write(path)
+        time.sleep(0.3)
+        window.keys("Return")
+        wait(lambda: os.path.exists(path), "the file")
+        with open(path, encoding="utf-8", newline="") as file:
+            saved = list(csv.DictReader(file))
+    expect(saved == listed("strings"), "the file says %s" % saved)
+
+
+def main():
+    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
+    wanted = sys.argv[2:]
+    cases = [c for c in cases if not wanted or c[0] in wanted]
+    print("1..%d" % len(cases), flush=True)
+    failed = False
+    for number, (name, case) in enumerate(cases, 1):
+        window = Program(RIMWRIGHT)
+        try:
+            wait(lambda: window.has("Rim"), "the form")
+            open_page(window)
+            case(window)
+            errors = window.end()
+            expect(errors == "", "standard error: " + errors)
+            print("ok %d - %s" % (number, name), flush=True)
+        except Failure as failure:
+            failed = True
+            window.end()
+            print("# %s" % str(failure).replace("\n", "\n# "))
+            print("not ok %d - %s" % (number, name), flush=True)
+    return 1 if failed else 0
+
+
+sys.exit(main())
