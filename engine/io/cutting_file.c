@@ -176,7 +176,7 @@ text_remedies (const Writer *w)
           g_string_append_printf (w->out, "  %s %s\n", i == 0 ? "-" : " ", words);
         }
       if (remedy->missing > 0)
-        g_string_append_printf (w->out, "    Then %d pieces are still missing.\n", remedy->missing);
+        g_string_append_printf (w->out, "    Still missing then: %d\n", remedy->missing);
     }
 }
 

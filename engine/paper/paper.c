@@ -5,6 +5,8 @@ const RwPaperKind rw_paper_kinds[] = {
     RW_PAPER_FITTED, rw_paper_general },
   { "steps", N_ ("Steps"), "", RW_PAPER_LIST, rw_paper_steps },
   { "shopping", N_ ("Shopping list"), "", RW_PAPER_LIST, rw_paper_shopping },
+  { "cutting", N_ ("Cutting plan"), N_ ("marked ends to the left; larger across the grain than along it"),
+    RW_PAPER_LIST, rw_paper_cutting },
   { "dimensions", N_ ("Dimensions"), "", RW_PAPER_LIST, rw_paper_dimensions },
   { "segment", N_ ("Segment card"), N_ ("seen from the head side"), RW_PAPER_FULL_SIZE, rw_paper_segment },
   { "ring", N_ ("Ring to glue on"), N_ ("seen from the head side"), RW_PAPER_FULL_SIZE, rw_paper_ring },

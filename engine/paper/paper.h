@@ -72,3 +72,4 @@ RwSheet *rw_paper_bridge_nut  (const RwPaperJob *job);
 RwSheet *rw_paper_steps       (const RwPaperJob *job);
 RwSheet *rw_paper_dimensions  (const RwPaperJob *job);
 RwSheet *rw_paper_shopping    (const RwPaperJob *job);
+RwSheet *rw_paper_cutting     (const RwPaperJob *job);

@@ -310,12 +310,21 @@ rw_stock_field_write (const RwStockItem *item, RwStockField field, RwStyle style
     }
 }
 
+/* As few decimals as say it. */
+static char *
+short_length (double length, RwStyle style)
+{
+  gboolean whole = style.units != RW_UNITS_MM || fabs (length - round (length)) < 0.005;
+
+  return rw_quantity_write (length, "mm", style.units, whole ? 0 : fabs (length * 10 - round (length * 10)) < 0.05 ? 1 : 2,
+                            style.decimal);
+}
+
 char *
 rw_stock_item_words (const RwStockItem *item, RwStyle style)
 {
-  g_autofree char *length = rw_quantity_show (item->length, "mm", style.units, style.decimal);
-  g_autofree char *width = rw_quantity_show (item->width, "mm", style.units, style.decimal);
-  g_autofree char *thickness = rw_quantity_show (item->thickness, "mm", style.units, style.decimal);
+  g_autofree char *length = short_length (item->length, style), *width = short_length (item->width, style);
+  g_autofree char *thickness = short_length (item->thickness, style);
   const char *unit = rw_quantity_unit ("mm", style.units);
 
   if (!rw_stock_kind_is_thick (item->kind))

@@ -31,20 +31,30 @@ new_choice (void)
   return g_ptr_array_new_with_free_func (free_change);
 }
 
-/* Adds a change to a choice: the design with it, and what says it. */
+/* Adds a change to a choice: the design with it, and what says it.  The pattern has the new value as {1}, the old one as
+ * {2}, a number besides as {3}, and the word as {id}. */
 static void
-say (GPtrArray *choice, const RwDesign *design, RwParamId param, const char *pattern, double now, double before)
+say_all (GPtrArray *choice, const RwDesign *design, RwParamId param, const char *pattern, const double *values,
+         const char *word)
 {
   RwRemedy *change = g_new0 (RwRemedy, 1);
 
   change->param = param;
   change->design = *design;
   change->pattern = pattern;
-  change->values[0] = now;
-  change->values[1] = before;
-  change->value_count = 2;
+  change->word = g_strdup (word);
+  change->value_count = RW_REMEDY_VALUES;
+  memcpy (change->values, values, sizeof change->values);
   change->text = rw_remedy_words (change, pattern, RW_STYLE_FILE);
   g_ptr_array_add (choice, change);
+}
+
+static void
+say (GPtrArray *choice, const RwDesign *design, RwParamId param, const char *pattern, double now, double before)
+{
+  const double values[RW_REMEDY_VALUES] = { now, before };
+
+  say_all (choice, design, param, pattern, values, NULL);
 }
 
 static void
@@ -90,30 +100,41 @@ sum_of (const RwLengthList *list)
   return sum;
 }
 
-/* A course as thick as the thickest board of its wood allows, where the stack stays high enough. */
+/* A course as thick as a board of its wood allows, where the stack stays high enough. */
 static void
-thinner_course (Changes *changes, int course)
+thinner_course (Changes *changes, int course, double board)
 {
   RwDesign design = *changes->design;
-  const char *wood = rw_woods[rw_rim_course_wood (&design, course)].id;
-  double thickest = 0, before = design.rim_course_thickness.at[course - 1];
+  double before = design.rim_course_thickness.at[course - 1];
+  double now = floor ((board - design.rim_flatten_allowance) * 2 + 1e-9) / 2;
   GPtrArray *choice = new_choice ();
+
+  if (now >= RW_COURSE_MIN && now < before)
+    {
+      design.rim_course_thickness.at[course - 1] = now;
+      if (sum_of (&design.rim_course_thickness) >= design.rim_height)
+        {
+          const double values[RW_REMEDY_VALUES] = { now, before, course };
+
+          say_all (choice, &design, RW_P_rim_course_thickness, N_("Make course {3} {1 mm} thick instead of {2 mm}"), values,
+                   NULL);
+        }
+    }
+  keep (changes, choice);
+}
+
+static void
+thinner_courses (Changes *changes, int course)
+{
+  const char *wood = rw_woods[rw_rim_course_wood (changes->design, course)].id;
 
   for (guint k = 0; k < changes->cutting->shelf->items->len; k++)
     {
       const RwStockItem *item = g_ptr_array_index (changes->cutting->shelf->items, k);
 
       if (strcmp (item->material, wood) == 0 && item->count > 0)
-        thickest = MAX (thickest, item->thickness);
+        thinner_course (changes, course, item->thickness);
     }
-  double now = floor ((thickest - design.rim_flatten_allowance) * 2 + 1e-9) / 2;
-  if (now >= RW_COURSE_MIN && now < before)
-    {
-      design.rim_course_thickness.at[course - 1] = now;
-      if (sum_of (&design.rim_course_thickness) >= design.rim_height)
-        say (choice, &design, RW_P_rim_course_thickness, N_("Make a course {1 mm} thick instead of {2 mm}"), now, before);
-    }
-  keep (changes, choice);
 }
 
 /* One course more, all alike. */
@@ -149,13 +170,10 @@ other_wood (Changes *changes, int course, int wood)
   design.rim_course_wood.at[course - 1] = wood;
   if (wood != old)
     {
-      const char *pattern = N_("Make course {1} of another wood: {id}");
+      const double values[RW_REMEDY_VALUES] = { course };
 
-      say (choice, &design, RW_P_rim_course_wood, pattern, course, 0);
-      RwRemedy *change = g_ptr_array_index (choice, 0);
-      change->word = g_strdup (_(rw_woods[wood].label));
-      g_free (change->text);
-      change->text = rw_remedy_words (change, pattern, RW_STYLE_FILE);
+      say_all (choice, &design, RW_P_rim_course_wood, N_("Make course {1} of another wood: {id}"), values,
+               _(rw_woods[wood].label));
     }
   keep (changes, choice);
 }
@@ -182,7 +200,7 @@ courses (Changes *changes)
 
       if (piece->use != RW_PIECE_SEGMENT || changes->cutting->missing[i] == 0)
         continue;
-      thinner_course (changes, piece->number);
+      thinner_courses (changes, piece->number);
       for (int wood = 0; wood < rw_woods_count; wood++)
         if (is_on_shelf (changes, wood))
           other_wood (changes, piece->number, wood);

@@ -8,8 +8,8 @@
 /* More than these nobody reads. */
 #define MANY_REMEDIES 6
 /* One change after the other, where none alone will do. */
-#define MANY_ROUNDS 3
-#define MANY_TRIALS 250
+#define MANY_ROUNDS 5
+#define MANY_TRIALS 600
 
 typedef struct
 {
@@ -20,7 +20,8 @@ typedef struct
   RwCutGoOn         go_on;
   gpointer          data;
   int               trials;
-  GPtrArray        *found; /* of RwStockRemedy */
+  GPtrArray        *found;  /* of RwStockRemedy: those that leave nothing missing */
+  GPtrArray        *partly; /* those that at least settle one kind of piece */
 } Search;
 
 void
@@ -71,9 +72,19 @@ does_harm (const Search *search, const RwDesign *design)
   return FALSE;
 }
 
-/* How many pieces would be missing; -1 where the design is no good or the work is given up. */
 static int
-missing_with (Search *search, const RwDesign *design)
+kinds_missing (const RwCutting *cutting)
+{
+  int kinds = 0;
+
+  for (guint i = 0; i < cutting->pieces->len; i++)
+    kinds += cutting->missing[i] > 0;
+  return kinds;
+}
+
+/* How many pieces would be missing, and of how many kinds; -1 where the design is no good or the work is given up. */
+static int
+missing_with (Search *search, const RwDesign *design, int *kinds)
 {
   if (search->trials <= 0 || (search->go_on != NULL && !search->go_on (search->data)))
     return -1;
@@ -82,6 +93,7 @@ missing_with (Search *search, const RwDesign *design)
   if (does_harm (search, design))
     return -1;
   g_autoptr (RwCutting) cutting = rw_cutting_new (search->result, search->shelf, TRUE, search->go_on, search->data);
+  *kinds = kinds_missing (cutting);
   return cutting->whole ? cutting->missing_total : -1;
 }
 
@@ -126,40 +138,64 @@ touches_fact (const Search *search, const GPtrArray *choice)
   return FALSE;
 }
 
-static int
-same_kind (const Search *search, const GPtrArray *choice)
+/* One or two remedies of a kind are choice enough. */
+static gboolean
+is_one_of_many (const GPtrArray *remedies, const GPtrArray *choice)
 {
-  RwParamId param = ((const RwRemedy *) g_ptr_array_index (choice, 0))->param;
+  RwParamId param = ((const RwRemedy *) g_ptr_array_index (choice, choice->len - 1))->param;
   int count = 0;
 
-  for (guint i = 0; i < search->found->len; i++)
+  for (guint i = 0; i < remedies->len; i++)
     {
-      const RwStockRemedy *remedy = g_ptr_array_index (search->found, i);
+      const RwStockRemedy *remedy = g_ptr_array_index (remedies, i);
       const RwRemedy *last = g_ptr_array_index (remedy->changes, remedy->changes->len - 1);
 
       count += last->param == param;
     }
-  return count;
+  return count > 1;
 }
 
-/* Tries every choice after first: those that leave nothing missing are found; what leaves the least is returned, where it
- * is less than before. */
+/* Whether a remedy that is found does with some of these changes alone. */
+static gboolean
+is_more_than_needed (const GPtrArray *found, const GPtrArray *choice)
+{
+  const RwDesign *design = &((const RwRemedy *) g_ptr_array_index (choice, choice->len - 1))->design;
+
+  for (guint i = 0; i < found->len; i++)
+    {
+      const RwStockRemedy *remedy = g_ptr_array_index (found, i);
+      gboolean all = remedy->changes->len < choice->len;
+
+      for (guint k = 0; k < remedy->changes->len && all; k++)
+        {
+          const RwRemedy *change = g_ptr_array_index (remedy->changes, k);
+
+          all = rw_design_same (&remedy->design, design, change->param);
+        }
+      if (all)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* Tries every choice after first, and returns what leaves the least, where it is less than before. */
 static RwStockRemedy *
 try_round (Search *search, const RwCutting *cutting, const RwDesign *design, const RwStockRemedy *first)
 {
   g_autoptr (GPtrArray) choices = rw_stock_changes (cutting, design);
   RwStockRemedy *best = NULL;
-  int least = cutting->missing_total;
+  int least = cutting->missing_total, kinds_before = kinds_missing (cutting);
 
   for (guint i = 0; i < choices->len && search->found->len < MANY_REMEDIES; i++)
     {
       const GPtrArray *choice = g_ptr_array_index (choices, i);
       const RwRemedy *last = g_ptr_array_index (choice, choice->len - 1);
+      int kinds = 0, missing;
 
-      /* One or two of a kind are choice enough. */
-      if (touches_fact (search, choice) || same_kind (search, choice) > 1)
+      if (touches_fact (search, choice) || is_one_of_many (search->found, choice)
+          || is_more_than_needed (search->found, choice) || is_more_than_needed (search->partly, choice))
         continue;
-      int missing = missing_with (search, &last->design);
+      missing = missing_with (search, &last->design, &kinds);
       if (missing == 0)
         g_ptr_array_add (search->found, new_remedy (first, choice, 0));
       else if (missing > 0 && missing < least)
@@ -168,6 +204,8 @@ try_round (Search *search, const RwCutting *cutting, const RwDesign *design, con
           best = new_remedy (first, choice, missing);
           least = missing;
         }
+      if (missing > 0 && first == NULL && kinds < kinds_before && !is_one_of_many (search->partly, choice))
+        g_ptr_array_add (search->partly, new_remedy (NULL, choice, missing));
     }
   return best;
 }
@@ -185,34 +223,43 @@ fewer_changes (gconstpointer a, gconstpointer b)
 {
   const RwStockRemedy *p = *(RwStockRemedy *const *) a, *q = *(RwStockRemedy *const *) b;
 
+  if ((p->missing > 0) != (q->missing > 0))
+    return p->missing > 0 ? 1 : -1;
   return (gint) p->changes->len - (gint) q->changes->len;
+}
+
+/* One change after the other, each time the one that leaves the least, until nothing is missing. */
+static void
+search_rounds (Search *search, const RwCutting *cutting, const RwDesign *design)
+{
+  RwStockRemedy *best = cutting->missing_total > 0 ? try_round (search, cutting, design, NULL) : NULL;
+
+  for (int round = 1; round < MANY_ROUNDS && search->found->len == 0 && best != NULL; round++)
+    {
+      g_autoptr (RwCutting) left = cutting_with (search, best);
+      RwStockRemedy *next = try_round (search, left, &best->design, best);
+
+      rw_stock_remedy_free (best);
+      best = next;
+    }
+  g_clear_pointer (&best, rw_stock_remedy_free);
 }
 
 GPtrArray *
 rw_stock_remedies (const RwDesign *design, const RwMeasured *measured, const RwShelf *shelf, const RwCutting *cutting,
                    RwCutGoOn go_on, gpointer data)
 {
+  GDestroyNotify release = (GDestroyNotify) rw_stock_remedy_free;
   Search search = { measured, shelf, NULL, g_new (RwResult, 1), go_on, data, MANY_TRIALS,
-                    g_ptr_array_new_with_free_func ((GDestroyNotify) rw_stock_remedy_free) };
-  RwStockRemedy *best;
+                    g_ptr_array_new_with_free_func (release), g_ptr_array_new_with_free_func (release) };
 
   rw_solve (design, measured, search.result);
   search.before = rw_check (design, measured, search.result);
-  best = cutting->missing_total > 0 ? try_round (&search, cutting, design, NULL) : NULL;
-  for (int round = 1; round < MANY_ROUNDS && search.found->len == 0 && best != NULL; round++)
-    {
-      g_autoptr (RwCutting) left = cutting_with (&search, best);
-      RwStockRemedy *next = try_round (&search, left, &best->design, best);
-
-      if (next == NULL && search.found->len == 0)
-        break;
-      rw_stock_remedy_free (best);
-      best = next;
-    }
-  if (search.found->len == 0 && best != NULL)
-    g_ptr_array_add (search.found, g_steal_pointer (&best));
-  g_clear_pointer (&best, rw_stock_remedy_free);
+  search_rounds (&search, cutting, design);
+  while (search.partly->len > 0 && search.found->len < MANY_REMEDIES)
+    g_ptr_array_add (search.found, g_ptr_array_steal_index (search.partly, 0));
   g_ptr_array_sort (search.found, fewer_changes);
+  g_ptr_array_unref (search.partly);
   g_ptr_array_unref (search.before);
   g_free (search.result);
   return search.found;

@@ -16,9 +16,9 @@ void rw_stock_remedy_free (RwStockRemedy *remedy);
 
 /* rw_stock_remedies: what would help, an array of RwStockRemedy that frees its elements.
  *
- * Offered is what leaves nothing missing, fewest changes first; where there is no such thing, the one that leaves the
- * least.  The changed build is solved with everything that is measured or made, planned from the same shelf, and has no
- * stop and no caution that was not there before.  go_on as for rw_cutting_new().
+ * Offered is what leaves nothing missing, fewest changes first, and then what at least settles one kind of piece.  The
+ * changed build is solved with everything that is measured or made, planned from the same shelf, and has no stop and no
+ * caution that was not there before.  go_on as for rw_cutting_new().
  */
 GPtrArray *rw_stock_remedies (const RwDesign *design, const RwMeasured *measured, const RwShelf *shelf,
                               const RwCutting *cutting, RwCutGoOn go_on, gpointer data);
