@@ -73,7 +73,7 @@ test_language (gconstpointer name)
 int
 main (int argc, char **argv)
 {
-  static const char *const languages[] = { "guide.en.md" };
+  static const char *const languages[] = { "guide.de.md", "guide.en.md", "guide.fr.md" };
 
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/guide/marks", test_marks);
