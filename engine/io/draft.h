@@ -3,7 +3,7 @@
  * A draft is a file of its own in the folder of drafts:
  *
  *   rimwright-draft 1
- *   of file:///home/maker/banjo.rimwright     nothing after "of " where the work was never saved
+ *   of file:///srv/builds/banjo.rimwright     nothing after "of " where the work was never saved
  *   kept 2026-05-04T17:12:09+02:00
  *   the project as in a project file
  *
