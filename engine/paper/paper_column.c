@@ -55,6 +55,16 @@ rw_column_text (RwColumn *column, double x, RwAlign align, const char *text)
 }
 
 void
+rw_column_label (RwColumn *column, double x, double width, const char *text)
+{
+  gsize fit = rw_paper_fit (text, width);
+  g_autofree char *whole = g_strndup (text, fit);
+  g_autofree char *cut = text[fit] == '\0' ? g_strdup (text) : g_strconcat (whole, "…", NULL);
+
+  rw_column_text (column, x, RW_ALIGN_START, cut);
+}
+
+void
 rw_column_blank (RwColumn *column, double x, double to)
 {
   if (is_shown (column))

@@ -26,6 +26,8 @@ void rw_column_down (RwColumn *column, double height);
 
 /* Set down at x on the line as it is; the line stays. */
 void rw_column_text (RwColumn *column, double x, RwAlign align, const char *text);
+/* The same from x on, cut short where it is longer than width. */
+void rw_column_label (RwColumn *column, double x, double width, const char *text);
 /* A place to write in, from x to to. */
 void rw_column_blank (RwColumn *column, double x, double to);
 /* Large, with room above and under it, and kept together with keep mm of what follows. */

@@ -8,8 +8,9 @@
 /* The list of dimensions in the order of the making, with room to write down what came out.  The pitch of
  * every string at every fret is left to files: it is not cut or measured. */
 
-#define LINE 4.8
+#define LINE 4.3
 #define BLANK_LEAST 12.0
+#define FIGURE_ROOM 24.0
 
 typedef struct
 {
@@ -27,7 +28,24 @@ places_of (const RwPaperJob *job)
 static char *
 figure (const RwPaperJob *job, double value, const char *unit)
 {
+  if (rw_units_parts (job->style.units) > 0 && g_str_equal (unit, "mm"))
+    return rw_quantity_figure (value, unit, job->style.units, 2, job->style.decimal);
   return rw_quantity_show (value, unit, job->style.units, job->style.decimal);
+}
+
+/* A tolerance is finer than the fractions on a rule. */
+static char *
+tolerance_figure (const RwPaperJob *job, double value, const char *unit)
+{
+  RwUnits units = rw_units_parts (job->style.units) > 0 ? RW_UNITS_INCH : job->style.units;
+
+  return rw_quantity_show (value, unit, units, job->style.decimal);
+}
+
+static const char *
+translated (const char *english)
+{
+  return _(english);
 }
 
 static void
@@ -45,15 +63,15 @@ set_row (RwColumn *column, const Places *at, const RwRow *row)
 {
   const RwPaperJob *job = column->job;
   const RwDim *dim = rw_slot_dim (row->slot);
-  g_autofree char *label = rw_slot_label (row->slot), *now = figure (job, row->value, dim->unit);
+  g_autofree char *label = rw_slot_label_in (row->slot, translated), *now = figure (job, row->value, dim->unit);
 
   rw_column_room (column, 0);
-  rw_column_text (column, 0, RW_ALIGN_START, label);
+  rw_column_label (column, 0, at->value - FIGURE_ROOM, label);
   rw_column_text (column, at->value, RW_ALIGN_END, now);
   rw_column_text (column, at->unit, RW_ALIGN_START, rw_quantity_unit (dim->unit, job->style.units));
   if (dim->tolerance > 0)
     {
-      g_autofree char *tolerance = figure (job, dim->tolerance, dim->unit),
+      g_autofree char *tolerance = tolerance_figure (job, dim->tolerance, dim->unit),
                       *words = g_strconcat ("± ", tolerance, NULL);
 
       rw_column_text (column, at->tolerance, RW_ALIGN_START, words);

@@ -1,4 +1,5 @@
 #include "paper_column.h"
+#include "paper_parts.h"
 
 #include "table/material.h"
 
@@ -32,16 +33,20 @@ at_least (const List *list, double length)
   double up = ceil (length / step - 1e-9) * step;
   g_autofree char *figure = rw_quantity_write (up, "mm", units, 0, list->job->style.decimal);
 
-  return g_strdup_printf ("%s %s", figure, rw_quantity_unit ("mm", units));
+  return g_strconcat (figure, RW_NO_BREAK, rw_quantity_unit ("mm", units), NULL);
 }
 
+/* What is bought or drilled to a size: a fraction where that is near enough, else thousandths. */
 static char *
 exact (const List *list, double length)
 {
+  RwUnits units = list->job->style.units;
+  gboolean far = fabs (rw_fraction_error (length, units)) > RW_FRACTION_ERROR_TOLD;
   g_autofree char *figure
-      = rw_quantity_write (length, "mm", list->job->style.units, 2, list->job->style.decimal);
+      = far ? rw_quantity_write (length, "mm", RW_UNITS_INCH, 1, list->job->style.decimal)
+            : rw_quantity_write (length, "mm", units, 2, list->job->style.decimal);
 
-  return g_strdup_printf ("%s %s", figure, rw_quantity_unit ("mm", list->job->style.units));
+  return g_strconcat (figure, RW_NO_BREAK, rw_quantity_unit ("mm", units), NULL);
 }
 
 /* A line with a box to tick. */
@@ -139,6 +144,20 @@ neck_wood (const List *list)
     }
 }
 
+/* Along both edges and across the end. */
+static void
+binding (const List *list)
+{
+  const RwDesign *design = list->design;
+  double length = 2 * value (list, RW_NECK_BOARD_LENGTH) + value (list, RW_NECK_WIDTH_AT_END);
+  g_autofree char *thick = exact (list, design->fretboard_binding), *high = exact (list, design->fretboard_thickness);
+  g_autofree char *long_enough = at_least (list, length * 1.1);
+
+  if (design->fretboard_binding > 0)
+    item (list, _("Binding"), _("%s thick, %s high at least, %s in all with a tenth to spare"), thick, high,
+          long_enough);
+}
+
 static void
 wood (const List *list)
 {
@@ -150,6 +169,7 @@ wood (const List *list)
   else
     ply_wood (list);
   neck_wood (list);
+  binding (list);
 }
 
 /* ---- metal ---- */
@@ -255,8 +275,12 @@ strings (const List *list)
       g_autofree char *inch
           = rw_quantity_write (set->at[i].outer_mm, "mm", RW_UNITS_INCH, 1, list->job->style.decimal);
 
-      item (list, i == 0 ? _("Strings") : "", _("string %d, %s: %s mm (%s in) %s"), i + 1,
-            set->at[i].note, gauge, inch, set->at[i].core_mm > 0 ? _("wound") : _("plain"));
+      if (set->at[i].core_mm > 0)
+        item (list, i == 0 ? _("Strings") : "", _("string %d, %s: %s mm (%s in), wound"), i + 1, set->at[i].note,
+              gauge, inch);
+      else
+        item (list, i == 0 ? _("Strings") : "", _("string %d, %s: %s mm (%s in), plain"), i + 1, set->at[i].note,
+              gauge, inch);
     }
 }
 

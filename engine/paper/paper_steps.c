@@ -23,8 +23,11 @@ static char *
 amount (const RwPaperJob *job, double value, const char *unit)
 {
   gboolean fine = g_str_equal (unit, "mm") || g_str_equal (unit, "deg");
-  g_autofree char *figure
-      = rw_quantity_write (value, unit, job->style.units, fine ? 2 : 1, job->style.decimal);
+  /* A fraction that is not near enough gives way to decimals. */
+  gboolean far = g_str_equal (unit, "mm")
+                 && fabs (rw_fraction_error (value, job->style.units)) > RW_FRACTION_ERROR_TOLD;
+  g_autofree char *figure = rw_quantity_write (value, unit, far ? RW_UNITS_INCH : job->style.units, fine ? 2 : 1,
+                                               job->style.decimal);
 
   return g_strdup_printf ("%s%s%s", figure, g_str_equal (unit, "deg") ? "" : " ",
                           rw_quantity_unit (unit, job->style.units));
