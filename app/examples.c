@@ -167,34 +167,40 @@ static const char *const six_string[] = {
 const RwExample rw_examples[] = {
   { "default", "",
     "Open back with an 11 inch head and 19 frets; what a new build begins with",
-    "", as_it_comes },
+    "", as_it_comes, NULL },
   { "twelve-inch", "Twelve-inch open back",
     "Open back with a 12 inch head, in maple and walnut",
     "For singing in the kitchen with the windows open: a wide head, a little more room at the nut, and "
-    "walnut left over from a table top.", twelve_inch },
+    "walnut left over from a table top.", twelve_inch, NULL },
   { "long-neck", "Long neck",
     "Three frets more at the nut; the short string starts at the 8th",
     "For a low voice that wants E without a change of strings; a capo at the 3rd fret brings back the "
-    "usual G. Mahogany keeps the long neck light.", long_neck },
+    "usual G. Mahogany keeps the long neck light.", long_neck, NULL },
   { "tenor", "Tenor for the dance band",
     "Four strings in fifths, 17 frets, 10 inch head",
-    "Tuned as a viola, to be played with a plectrum and to fit under the seat of a bus.", tenor },
+    "Tuned as a viola, to be played with a plectrum and to fit under the seat of a bus.", tenor, NULL },
   { "banjo-ukulele", "Banjo-ukulele from offcuts",
     "Four strings, 16 frets, 8 inch head, no truss rod",
     "Made of what the first rim left of its boards: three courses of cherry and light steel strings.",
-    banjo_ukulele },
+    banjo_ukulele, NULL },
   { "fretless", "Fretless on a bent rim",
     "No frets; skin on a deep thin 13 inch rim of three plies, on a stick",
     "For slow tunes in F, the old way: ash bent over a drum, a long neck strung low, and no frets to buzz "
-    "on a damp porch.", fretless },
+    "on a damp porch.", fretless, NULL },
   { "left-handed", "Left-handed with a tunnel",
     "Mirror image; stave rim, 21 frets, short string through a tunnel",
     "For a left-handed beginner who lays the thumb over the neck: no peg stands in its way at the 5th "
-    "fret.", left_handed },
+    "fret.", left_handed, NULL },
   { "six-string", "Six strings on one pot",
     "Tuned as a guitar; wide neck, 12 inch head",
     "For a guitarist who is asked for a banjo twice a year and will not learn another fingering.",
-    six_string },
+    six_string, NULL },
+  { "as-built", "The first one, as it came out",
+    "The built-in build from first cut to strung, with what was measured and made on the way",
+    "One winter in a shed, and little came out as planned: the band of the head measures large, the courses came "
+    "out thin and the rim small, the hoop opened, the wedge at the heel slipped, the board was planed thinner. "
+    "Each was measured before the next part was cut, a higher bridge took up the rest, and it plays.",
+    as_it_comes, rw_example_built },
 };
 
 const int rw_examples_count = G_N_ELEMENTS (rw_examples);
@@ -231,6 +237,8 @@ rw_example_project (const RwExample *example)
       if (id < 0 || !rw_design_read (&project->design, (RwParamId) id, parts[1], RW_STYLE_FILE, &error))
         g_error ("example %s: %s", example->name, example->settings[i]);
     }
+  if (example->events != NULL)
+    rw_example_happen (project, example->events);
   return project;
 }
 

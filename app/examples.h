@@ -1,7 +1,7 @@
 /* Builds that come with the program. */
 #pragma once
 
-#include "project/project.h"
+#include "example_built.h"
 
 typedef struct
 {
@@ -10,6 +10,7 @@ typedef struct
   const char        *summary;  /* one line for the help, no full stop */
   const char        *notes;    /* the project's notes: whom it is for */
   const char *const *settings; /* what differs from the defaults, "id=value", NULL-ended */
+  const RwExampleEvent *events;  /* what has happened to it since; NULL: it is planned and no more */
 } RwExample;
 
 extern const RwExample rw_examples[];

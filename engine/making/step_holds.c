@@ -8,6 +8,55 @@ notched (const RwDesign *used)
   return used->hoop_seat == RW_SEAT_NOTCHES;
 }
 
+/* What a build has no use for is not held. */
+static gboolean
+plies (const RwDesign *used)
+{
+  return used->rim_construction == RW_RIM_PLIES;
+}
+
+static gboolean
+no_plies (const RwDesign *used)
+{
+  return !plies (used);
+}
+
+static gboolean
+segments (const RwDesign *used)
+{
+  return used->rim_construction == RW_RIM_SEGMENTS;
+}
+
+static gboolean
+stick (const RwDesign *used)
+{
+  return used->joint_kind == RW_JOINT_STICK;
+}
+
+static gboolean
+rods (const RwDesign *used)
+{
+  return !stick (used);
+}
+
+static gboolean
+truss_rod (const RwDesign *used)
+{
+  return used->neck_rod_present == RW_YES;
+}
+
+static gboolean
+frets (const RwDesign *used)
+{
+  return used->frets_count > 0;
+}
+
+static gboolean
+short_string (const RwDesign *used)
+{
+  return used->strings_set.at[used->strings_set.count - 1].is_short;
+}
+
 typedef struct
 {
   RwStep    step;
@@ -16,6 +65,7 @@ typedef struct
 } Owned;
 
 #define OWNED(step, param) { RW_STEP_##step, RW_P_##param, NULL }
+#define OWNED_WITH(when, step, param) { RW_STEP_##step, RW_P_##param, when }
 
 static const Owned owned[] = {
   OWNED (CHOOSE, head_nominal),
@@ -30,15 +80,15 @@ static const Owned owned[] = {
   OWNED (STOCK, rim_course_wood),
   OWNED (STOCK, rim_construction),
   OWNED (SEGMENTS, rim_construction),
-  OWNED (SEGMENTS, rim_segments),
-  OWNED (SEGMENTS, rim_strip_width),
+  OWNED_WITH (no_plies, SEGMENTS, rim_segments),
+  OWNED_WITH (no_plies, SEGMENTS, rim_strip_width),
   OWNED (SEGMENTS, rim_turning_allowance),
-  OWNED (SEGMENTS, rim_ply_thickness),
-  OWNED (SEGMENTS, rim_ply_scarf),
+  OWNED_WITH (plies, SEGMENTS, rim_ply_thickness),
+  OWNED_WITH (plies, SEGMENTS, rim_ply_scarf),
   OWNED (COURSES, rim_course_thickness),
   OWNED (COURSES, rim_course_wood),
-  OWNED (COURSES, rim_flatten_allowance),
-  OWNED (STACK, rim_course_turn),
+  OWNED_WITH (segments, COURSES, rim_flatten_allowance),
+  OWNED_WITH (segments, STACK, rim_course_turn),
   OWNED (TURN, rim_construction),
   OWNED (TURN, rim_outer_diameter),
   OWNED (TURN, rim_wall),
@@ -55,16 +105,16 @@ static const Owned owned[] = {
   OWNED (HOOP, hoop_seat),
   OWNED (HOOP, hoop_notch_depth),
   OWNED (HOOP, hoop_edge_round),
-  { RW_STEP_HOOP, RW_P_hooks_count, notched },
-  { RW_STEP_HOOP, RW_P_hooks_layout, notched },
-  { RW_STEP_HOOP, RW_P_hooks_first, notched },
-  { RW_STEP_HOOP, RW_P_hooks_heel_gap, notched },
-  { RW_STEP_HOOP, RW_P_hooks_tail_gap, notched },
+  OWNED_WITH (notched, HOOP, hooks_count),
+  OWNED_WITH (notched, HOOP, hooks_layout),
+  OWNED_WITH (notched, HOOP, hooks_first),
+  OWNED_WITH (notched, HOOP, hooks_heel_gap),
+  OWNED_WITH (notched, HOOP, hooks_tail_gap),
   OWNED (NECK_BLANK, neck_rod_present),
-  OWNED (NECK_BLANK, neck_rod_width),
-  OWNED (NECK_BLANK, neck_rod_depth),
-  OWNED (NECK_BLANK, neck_rod_start),
-  OWNED (NECK_BLANK, neck_rod_end),
+  OWNED_WITH (truss_rod, NECK_BLANK, neck_rod_width),
+  OWNED_WITH (truss_rod, NECK_BLANK, neck_rod_depth),
+  OWNED_WITH (truss_rod, NECK_BLANK, neck_rod_start),
+  OWNED_WITH (truss_rod, NECK_BLANK, neck_rod_end),
   OWNED (NECK_BLANK, headstock_angle),
   OWNED (HEEL, neck_angle),
   OWNED (HEEL, joint_heel_depth),
@@ -84,21 +134,21 @@ static const Owned owned[] = {
   OWNED (FRETBOARD, scale_length),
   OWNED (FRETBOARD, scale_square_to),
   OWNED (FRETBOARD, frets_count),
-  OWNED (FRETBOARD, frets_slot_width),
-  OWNED (FRETBOARD, frets_tang_depth),
+  OWNED_WITH (frets, FRETBOARD, frets_slot_width),
+  OWNED_WITH (frets, FRETBOARD, frets_tang_depth),
   OWNED (FRETBOARD, fretboard_thickness),
   OWNED (FRETBOARD, fretboard_binding),
   OWNED (FRETBOARD, fretboard_end_gap),
   OWNED (FRETBOARD, fretboard_tang_clear),
   OWNED (FRETBOARD, nut_width),
   OWNED (FRETBOARD, nut_edge_margin),
-  OWNED (FRETBOARD, fifth_start_fret),
-  OWNED (FRETBOARD, fifth_spacing),
-  OWNED (FRETBOARD, fifth_shoulder),
-  OWNED (FRETBOARD, fifth_shoulder_length),
-  OWNED (FRETS, frets_crown_height),
-  OWNED (FRETS, frets_crown_width),
-  OWNED (FRETS, frets_end_inset),
+  OWNED_WITH (short_string, FRETBOARD, fifth_start_fret),
+  OWNED_WITH (short_string, FRETBOARD, fifth_spacing),
+  OWNED_WITH (short_string, FRETBOARD, fifth_shoulder),
+  OWNED_WITH (short_string, FRETBOARD, fifth_shoulder_length),
+  OWNED_WITH (frets, FRETS, frets_crown_height),
+  OWNED_WITH (frets, FRETS, frets_crown_width),
+  OWNED_WITH (frets, FRETS, frets_end_inset),
   OWNED (FIFTH, fifth_route),
   OWNED (FIFTH, fifth_peg_distance),
   OWNED (FIFTH, fifth_tube_outer),
@@ -110,12 +160,12 @@ static const Owned owned[] = {
   OWNED (CARVE, neck_section),
   OWNED (FIT, neck_set_height),
   OWNED (FIT, joint_kind),
-  OWNED (FIT, joint_rod_diameter),
-  OWNED (FIT, joint_rod_count),
-  OWNED (FIT, joint_rod_upper),
-  OWNED (FIT, joint_rod_spacing),
-  OWNED (FIT, joint_stick_section),
-  OWNED (FIT, joint_stick_below),
+  OWNED_WITH (rods, FIT, joint_rod_diameter),
+  OWNED_WITH (rods, FIT, joint_rod_count),
+  OWNED_WITH (rods, FIT, joint_rod_upper),
+  OWNED_WITH (rods, FIT, joint_rod_spacing),
+  OWNED_WITH (stick, FIT, joint_stick_section),
+  OWNED_WITH (stick, FIT, joint_stick_below),
   OWNED (SHOES, hooks_count),
   OWNED (SHOES, hooks_layout),
   OWNED (SHOES, hooks_first),
@@ -147,7 +197,7 @@ static const Owned owned[] = {
   OWNED (STRING_UP, tailpiece_height),
   OWNED (STRING_UP, tailpiece_width),
   OWNED (SET_UP, nut_string_height),
-  OWNED (SET_UP, fifth_start_height),
+  OWNED_WITH (short_string, SET_UP, fifth_start_height),
 };
 
 gboolean
