@@ -72,7 +72,8 @@ remedy_button (RwFindingRow *self, const RwRemedy *remedy, guint place)
 {
   g_autofree char *words = remedy_words (self, remedy);
   GtkWidget *button = gtk_button_new (), *label = gtk_label_new (words);
-  GtkEventController *pointer = gtk_event_controller_motion_new (), *focus = gtk_event_controller_focus_new ();
+  GtkEventController *pointer = gtk_event_controller_motion_new ();
+  GtkEventController *focus = gtk_event_controller_focus_new ();
 
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
@@ -139,9 +140,10 @@ static void
 add_acceptance (RwFindingRow *self)
 {
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6), *button = gtk_button_new ();
+  gboolean open = self->finding->reason == NULL;
 
   gtk_widget_add_css_class (line, "acceptance");
-  if (self->finding->reason == NULL)
+  if (open)
     {
       self->reason = gtk_entry_new ();
       gtk_entry_set_placeholder_text (GTK_ENTRY (self->reason), _("Reason to leave it as it is"));
@@ -151,10 +153,9 @@ add_acceptance (RwFindingRow *self)
       g_signal_connect_object (self->reason, "changed", G_CALLBACK (on_reason), self, G_CONNECT_SWAPPED);
       gtk_box_append (GTK_BOX (line), self->reason);
     }
-  gtk_button_set_label (GTK_BUTTON (button), self->finding->reason == NULL ? _("Accept") : _("Accept no more"));
-  gtk_widget_set_sensitive (button, self->finding->reason != NULL);
-  g_signal_connect_object (button, "clicked",
-                           self->finding->reason == NULL ? G_CALLBACK (on_accept) : G_CALLBACK (on_unaccept), self,
+  gtk_button_set_label (GTK_BUTTON (button), open ? _("Accept") : _("Accept no more"));
+  gtk_widget_set_sensitive (button, !open);
+  g_signal_connect_object (button, "clicked", open ? G_CALLBACK (on_accept) : G_CALLBACK (on_unaccept), self,
                            G_CONNECT_SWAPPED);
   gtk_box_append (GTK_BOX (line), button);
   gtk_box_append (GTK_BOX (self->body), line);

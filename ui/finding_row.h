@@ -1,5 +1,5 @@
-/* A finding in its list: mark, severity and text; opened, what helps, each remedy to be tried on the drawing by pointing
- * at it and applied by a press, and a place to accept the finding with a reason. */
+/* A finding in its list: mark, severity and text; opened, what helps, each remedy to be tried on the drawing
+ * by pointing at it and applied by a press, and a place to accept the finding with a reason. */
 #pragma once
 
 #include <gtk/gtk.h>
@@ -11,6 +11,7 @@ G_DECLARE_FINAL_TYPE (RwFindingRow, rw_finding_row, RW, FINDING_ROW, GtkListBoxR
 
 GtkWidget *rw_finding_row_new (RwDocument *document);
 
-/* finding is one of the document's, and good until its next change.  Remedies are looked for only when open. */
+/* finding is one of the document's, and good until its next change.  Remedies are looked for only when open.
+ */
 void             rw_finding_row_show    (RwFindingRow *self, const RwFinding *finding, gboolean open);
 const RwFinding *rw_finding_row_finding (RwFindingRow *self);

@@ -14,6 +14,8 @@ struct _RwFindingsPane
   GtkWidget  *list;     /* those that stand open */
   GtkWidget  *fold;     /* a GtkExpander round those that are accepted */
   GtkWidget  *accepted;
+  GtkWidget  *scroller, *both;
+  guint       reveal_source;
   char       *opened;   /* rule and first id of the finding that shows what helps; NULL: none */
   gboolean    stale;    /* changed while out of sight */
 };
@@ -165,6 +167,23 @@ on_selected (RwFindingsPane *self)
     mark_selected (self);
 }
 
+/* Runs after the frame that lays out what has just been opened. */
+static gboolean
+reveal_now (gpointer data)
+{
+  RwFindingsPane *self = data;
+  GtkAdjustment *scroll = gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (self->scroller));
+  RwFindingRow *row;
+  graphene_rect_t place;
+
+  self->reveal_source = 0;
+  for (int i = 0; (row = row_at (self->list, i)) != NULL; i++)
+    if (is_opened (self, rw_finding_row_finding (row))
+        && gtk_widget_compute_bounds (GTK_WIDGET (row), self->both, &place))
+      gtk_adjustment_clamp_page (scroll, place.origin.y, place.origin.y + place.size.height);
+  return G_SOURCE_REMOVE;
+}
+
 /* Opens the finding, or closes it, and goes to what it is about. */
 static void
 on_row_activated (RwFindingsPane *self, GtkListBoxRow *row)
@@ -178,6 +197,8 @@ on_row_activated (RwFindingsPane *self, GtkListBoxRow *row)
   rw_document_preview (self->document, NULL);
   fill_keeping_focus (self);
   rw_document_select (self->document, subject);
+  if (open && self->reveal_source == 0)
+    self->reveal_source = g_idle_add_full (GDK_PRIORITY_REDRAW + 10, reveal_now, self, NULL);
 }
 
 /* ---- making and unmaking ---- */
@@ -185,6 +206,7 @@ on_row_activated (RwFindingsPane *self, GtkListBoxRow *row)
 static void
 rw_findings_pane_dispose (GObject *object)
 {
+  g_clear_handle_id (&RW_FINDINGS_PANE (object)->reveal_source, g_source_remove);
   g_clear_object (&RW_FINDINGS_PANE (object)->document);
   G_OBJECT_CLASS (rw_findings_pane_parent_class)->dispose (object);
 }
@@ -217,10 +239,11 @@ list_new (RwFindingsPane *self, const char *name)
 static void
 rw_findings_pane_init (RwFindingsPane *self)
 {
-  GtkWidget *scroller = gtk_scrolled_window_new (), *both = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *nothing = gtk_label_new (_("Nothing to remark: all checks are satisfied."));
 
   self->stale = TRUE;
+  self->scroller = gtk_scrolled_window_new ();
+  self->both = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   self->list = list_new (self, _("Findings"));
   gtk_widget_add_css_class (nothing, "dim-label");
   gtk_widget_set_margin_top (nothing, 16);
@@ -232,13 +255,13 @@ rw_findings_pane_init (RwFindingsPane *self)
   gtk_expander_set_child (GTK_EXPANDER (self->fold), self->accepted);
   gtk_widget_hide (self->fold);
 
-  gtk_box_append (GTK_BOX (both), self->list);
-  gtk_box_append (GTK_BOX (both), self->fold);
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), both);
-  gtk_widget_set_vexpand (scroller, TRUE);
-  gtk_widget_set_hexpand (scroller, TRUE);
-  gtk_box_append (GTK_BOX (self), scroller);
+  gtk_box_append (GTK_BOX (self->both), self->list);
+  gtk_box_append (GTK_BOX (self->both), self->fold);
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (self->scroller), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (self->scroller), self->both);
+  gtk_widget_set_vexpand (self->scroller, TRUE);
+  gtk_widget_set_hexpand (self->scroller, TRUE);
+  gtk_box_append (GTK_BOX (self), self->scroller);
   g_signal_connect (self, "map", G_CALLBACK (on_map), NULL);
   g_signal_connect (self, "unmap", G_CALLBACK (on_unmap), NULL);
 }

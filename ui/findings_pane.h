@@ -1,5 +1,5 @@
-/* The findings, worst first, and folded below them those that are accepted.  Choosing one opens it, with what helps, and
- * selects the thing to look at first. */
+/* The findings, worst first, and folded below them those that are accepted.  Choosing one opens it, with what
+ * helps, and selects the thing to look at first. */
 #pragma once
 
 #include <gtk/gtk.h>

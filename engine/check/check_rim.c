@@ -98,6 +98,21 @@ check_sawn (RwCheck *check)
                 edge, growth, allowance);
 }
 
+/* As its diameter was read, across several ways. */
+static void
+check_round (RwCheck *check)
+{
+  const RwDesign *used = check->used;
+  double out = check->measured != NULL ? check->measured->rim_out_of_round : (double) NAN;
+
+  rw_check_add (check, rw_check_high (out, used->limits_round_most, used->limits_round, RW_NEVER),
+                "rim.out_of_round", "rim.outer_diameter",
+                N_("The rim's diameters as read differ by {1 mm}; more than {2 mm} and the head sits askew, "
+                   "more than {3 mm} and hoop and head bind. Turn it once more, or pull it round and let it "
+                   "rest."),
+                out, used->limits_round, used->limits_round_most);
+}
+
 static void
 check_turning (RwCheck *check)
 {
@@ -164,6 +179,7 @@ rw_check_rim (RwCheck *check)
   check_strip (check);
   check_closing (check);
   check_sawn (check);
+  check_round (check);
   check_turning (check);
   check_plies (check);
   check_tone_ring (check);

@@ -1,10 +1,10 @@
 /* Lists for people, on a terminal or on paper. */
 #include "list_formats.h"
 
-#include "making/remedy.h"
-
 #include <math.h>
 
+#include "making/care.h"
+#include "making/remedy.h"
 #include "text_table.h"
 
 static char *
@@ -21,7 +21,20 @@ typedef struct
   const char  *id, *label;
   double       tolerance;
   RwReadingRow numbers;
+  const RwTolerance *care; /* what is close enough; NULL: nothing depends on it */
 } Line;
+
+/* "close enough ± 0.07: fit, don't measure". */
+static char *
+care_words (const Line *line, RwUnits units)
+{
+  g_autofree char *asked = NULL;
+
+  if (line->care == NULL || !isfinite (line->care->asked))
+    return g_strdup ("");
+  asked = number (line->care->asked, line->numbers.unit, units);
+  return g_strdup_printf ("close enough ± %s: %s", asked, rw_tolerance_advice (line->care));
+}
 
 /* How a value came out against what is asked of it now: "off by 0.60, out of tolerance"; NULL where there is nothing to
  * tell. */
@@ -69,21 +82,22 @@ add_line (RwTextTable *columns, const Line *line, RwUnits units)
   RwUnits fine = rw_units_parts (units) > 0 ? RW_UNITS_INCH : units;
   g_autofree char *tolerance = number (line->tolerance, n->unit, fine);
   g_autofree char *within = g_strconcat ("± ", tolerance, NULL);
+  g_autofree char *close = care_words (line, fine);
   g_autofree char *origin = origin_words (line, fine);
   const char *const fields[] = { line->label, value, rw_quantity_unit (n->unit, units),
-                                 line->tolerance > 0 ? within : "", line->id, origin, NULL };
+                                 line->tolerance > 0 ? within : "", line->id, close, origin, NULL };
 
   rw_text_table_add (columns, fields);
 }
 
 static void
-add_dimension (RwTextTable *columns, const RwRow *row, RwUnits units)
+add_dimension (RwTextTable *columns, const RwRow *row, const RwTolerance *care, RwUnits units)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
   g_autofree char *id = rw_slot_id (row->slot);
   g_autofree char *label = rw_slot_label (row->slot);
   const Line line = { id, label, dim->tolerance,
-                      { dim->unit, row->value, row->planned, row->measured, row->made, row->asked } };
+                      { dim->unit, row->value, row->planned, row->measured, row->made, row->asked }, care };
 
   add_line (columns, &line, units);
 }
@@ -92,7 +106,7 @@ static void
 add_fact (RwTextTable *columns, const RwProject *project, const RwAnswer *answer, const char *id,
           const char *label, RwUnits units)
 {
-  Line line = { id, label, 0, { 0 } };
+  Line line = { id, label, 0, { 0 }, NULL };
 
   if (rw_listing_find (id, project, &answer->now, &answer->planned, &line.numbers)
       && (isfinite (line.numbers.measured) || isfinite (line.numbers.made)))
@@ -128,6 +142,7 @@ static char *
 dimensions (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
+  g_autoptr (RwCare) care = rw_care_new (&project->design, &answer->measured);
   RwTextTable columns = rw_text_table_new (1u << 1);
 
   for (RwStep step = 0; step < RW_STEP_COUNT; step++)
@@ -144,7 +159,7 @@ dimensions (const RwProject *project, const RwAnswer *answer, RwUnits units)
           if (!headed)
             rw_text_table_add (&columns, heading);
           headed = TRUE;
-          add_dimension (&columns, row, units);
+          add_dimension (&columns, row, rw_care_of_slot (care, row->slot), units);
         }
     }
   add_facts (&columns, project, answer, units);
@@ -179,7 +194,11 @@ append_acceptance (GString *out, const RwFinding *finding)
 
 /* "Use 20 hooks [hooks.count=20]": what stands in brackets goes behind --set. */
 static void
-append_remedies (GString *out, const RwAnswer *answer, const RwDesign *design, const RwFinding *finding, RwUnits units)
+append_remedies (GString         *out,
+                 const RwAnswer  *answer,
+                 const RwDesign  *design,
+                 const RwFinding *finding,
+                 RwUnits          units)
 {
   g_autoptr (GPtrArray) remedies = rw_remedies (design, &answer->measured, finding);
 

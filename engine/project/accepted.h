@@ -1,7 +1,7 @@
 /* Findings that the maker accepts, each with a reason.
  *
- * A finding is known by its rule and by what it is about, the first of its ids.  It stays accepted while it is no
- * more severe than it was.  What is accepted changes nothing in the build.
+ * A finding is known by its rule and by what it is about, the first of its ids.  It stays accepted while it
+ * is no more severe than it was.  What is accepted changes nothing in the build.
  */
 #pragma once
 
@@ -30,7 +30,8 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwAccepted, rw_accepted_free)
 /* NULL: not accepted, however severe. */
 const RwAcceptance *rw_accepted_find (const RwAccepted *accepted, const char *rule, const char *about);
 
-/* One that was accepted before gets the new severity, date and reason.  date and reason may be NULL: empty. */
+/* One that was accepted before gets the new severity, date and reason.  date and reason may be NULL: empty.
+ */
 void     rw_accepted_add    (RwAccepted *accepted,
                              const char *rule,
                              const char *about,

@@ -254,5 +254,7 @@ rw_ledger_fill (const RwLedger *ledger, RwMeasured *measured)
       gboolean set = rw_measured_set (measured, entry->id, rw_entry_mean (entry), NULL);
 
       g_assert (set); /* rw_ledger_put() let it in */
+      if (strcmp (entry->id, "rim.outer_diameter") == 0 && entry->readings->len > 1)
+        measured->rim_out_of_round = rw_entry_spread (entry);
     }
 }

@@ -28,6 +28,7 @@ rw_measured_init (RwMeasured *measured)
     measured->course_thickness[i] = NAN;
   for (guint i = 0; i < G_N_ELEMENTS (measured->slot); i++)
     measured->slot[i] = NAN;
+  measured->rim_out_of_round = NAN;
   memset (measured->holds_param, 0, sizeof measured->holds_param);
   memset (measured->holds_slot, 0, sizeof measured->holds_slot);
   memset (&measured->held, 0, sizeof measured->held);

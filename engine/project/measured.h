@@ -11,6 +11,7 @@ typedef struct
   double   param[RW_PARAM_COUNT];
   double   course_thickness[RW_COURSES_MAX]; /* rim.course_thickness[1] is at 0 */
   double   slot[RW_SLOT_COUNT];
+  double   rim_out_of_round; /* by how much the diameters read differ; not a number where there are fewer than two */
   gboolean holds_param[RW_PARAM_COUNT]; /* numbers are in param, the others in held */
   gboolean holds_slot[RW_SLOT_COUNT];
   RwDesign held;

@@ -45,6 +45,8 @@ static const Case cases[] = {
   { "rim.wall_thin", RW_CAUTION, "rim.wall", "rim.wall=9", "rim.wall=10" },
   { "rim.crest_on_wall", RW_STOP, "rim.crest_inset", "rim.crest_inset=15", "rim.crest_inset=13" },
   { "rim.crest_on_wall", RW_CAUTION, "rim.crest_inset", "rim.crest_inset=15|rim.tone_ring_height=5", "" },
+  { "rim.out_of_round", RW_CAUTION, "rim.outer_diameter", "~1.2", "~0.7" },
+  { "rim.out_of_round", RW_STOP, "rim.outer_diameter", "~1.8", "~0.2" },
   { "rim.strip_width", RW_STOP, "rim.strip_width", "rim.strip_width=25", "rim.strip_width=27" },
   { "rim.short_edge", RW_STOP, "rim.strip_width",
     "rim.segments=4|rim.strip_width=120|rim.outer_diameter=200", "rim.segments=4|rim.strip_width=70" },
@@ -284,6 +286,37 @@ static const Case cases[] = {
     "@rim.course_thickness[4]=20", "@rim.course_thickness[3]=24" },
 };
 
+/* The usual mistakes, 1 to 27, as makers tell them, and the rules that see them coming. */
+static const char *const mistakes[27] = {
+  "rim.closing_halves rim.closing_odd rim.closing_oval rim.mitre_sum", /* the ring will not close */
+  "rim.segment_length",                                   /* all segments a hair long or short */
+  "rim.strip_width rim.short_edge",                       /* flat spots left inside or outside */
+  "rim.turning_allowance",                                /* layers that slipped in gluing */
+  "head.tight head.loose",                                /* a rim turned to the label and not to the head */
+  "rim.out_of_round",                                     /* oval or waisted after gluing, or with age */
+  "head.odd_size",                                        /* no head of that size to be had */
+  "hoop.bar_short rim.ring_rod_short",                    /* rod or bar too short for the ring */
+  "head.skin_room hoop.on_band",                          /* the hoop does not go on, or slips over */
+  "hooks.clear_heel hooks.clear_tail hooks.clear_rods",   /* a hook on the heel, the tail or a hole */
+  "hooks.notch_miss",                                     /* notches that miss the shoes */
+  "hooks.past_back hooks.leg_short hooks.thread_runs_out", /* hooks too long or too short */
+  "hooks.lean hooks.stress",                              /* hooks that lean or open */
+  "shoes.bolt_long shoes.bolt_short",                     /* bolts that strike, or do not hold */
+  "neck.angle_misses neck.angle_unusual",                 /* neck angle wrong for the bridge */
+  "bridge.landing",                                       /* the bridge lands badly */
+  "frets.last_on_board",                                  /* no room for the last frets */
+  "neck.string_line",                                     /* the middle string misses the tail */
+  "frets.misplaced",                                      /* steps from fret to fret that add up */
+  "frets.slot_room frets.slot_width frets.floor",         /* slots too shallow, wide or deep */
+  "headstock.ears headstock.posts_collide headstock.post_at_edge headstock.thin headstock.thick", /* headstock */
+  "neck.under_rod neck.beside_rod",                       /* the channel weakens the neck */
+  "fifth.peg_at_rod fifth.peg_at_string",                 /* the side peg hits rod or string */
+  "fifth.start_height fifth.spacing",                     /* the short string buzzes or is sharp */
+  "move.fret_ends",                                       /* sharp fret ends after a dry winter */
+  "neck.thin nut.pitch board.thick",                      /* too thin, too narrow, one pass too many */
+  "rim.stack_low rim.stack_facing",                       /* wood too small; papers are marked by side */
+};
+
 /* The first finding of a rule, of one severity or (-1) of any. */
 static const RwFinding *
 find (const GPtrArray *findings, const char *rule, int severity)
@@ -438,6 +471,20 @@ known_rule (const char *rule)
   return FALSE;
 }
 
+/* Each of the usual mistakes has its rules, and each rule its builds above. */
+static void
+test_mistakes (void)
+{
+  for (gsize i = 0; i < G_N_ELEMENTS (mistakes); i++)
+    {
+      g_auto (GStrv) rules = g_strsplit (mistakes[i], " ", -1);
+
+      for (int k = 0; rules[k] != NULL; k++)
+        if (!known_rule (rules[k]))
+          g_test_fail_printf ("mistake %d: there is no rule %s", (int) i + 1, rules[k]);
+    }
+}
+
 /* What holds for any finding of any build. */
 static void
 inspect (const RwFinding *finding)
@@ -538,6 +585,7 @@ main (int argc, char **argv)
     }
   g_test_add_func ("/check/limits/each", test_limits);
   g_test_add_func ("/check/limits/moved", test_limit_moved);
+  g_test_add_func ("/check/mistakes", test_mistakes);
   g_test_add_func ("/check/random", test_random);
   g_test_add_func ("/finding/words", test_words);
   g_test_add_func ("/finding/names", test_names);

@@ -7,6 +7,13 @@ static void
 change (Built *built, const char *text)
 {
   g_autoptr (GError) error = NULL;
+
+  if (*text == '~')
+    {
+      built->measured.rim_out_of_round = g_ascii_strtod (text + 1, NULL);
+      return;
+    }
+
   gboolean measured = *text == '@';
   const char *id = text + (measured ? 1 : 0), *value = strchr (text, '=');
 

@@ -10,7 +10,7 @@ typedef struct
   RwResult   result;
 } Built;
 
-/* changes: "id=value" with "|" between, values as text in the unit of the table, or "@id=value" for what was
+/* changes: "~value" for a rim whose diameters were read so far apart, "id=value" with "|" between, values as text in the unit of the table, or "@id=value" for what was
  * measured; "" for none.  Lists have their items separated by ";" as in files. */
 Built *built_new (const char *changes);
 void   built_free (Built *built);
