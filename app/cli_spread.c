@@ -40,8 +40,7 @@ rw_cli_spread (const RwOptions *options, char **text, GError **error)
   project = rw_options_project (options, error);
   if (project == NULL)
     return FALSE;
-  rw_measured_init (&measured);
-  rw_ledger_fill (project->ledger, &measured);
+  rw_project_measured (project, &measured);
   care = rw_care_new (&project->design, &measured);
   if (care == NULL)
     {

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "access.h"
+#include "care_work.h"
 #include "words.h"
 
 /* One column: what it shows, and whom it asks. */
@@ -20,6 +21,7 @@ struct Column
 {
   const ColumnKind *kind;
   RwDocument       *document;
+  RwCareWork       *care;
   RwMeasureReport   report;
   gpointer          report_data;
 };
@@ -166,6 +168,27 @@ show_tolerance (Column *column, GtkWidget *label, RwDimensionItem *item)
       text = g_strconcat ("± ", number, NULL);
     }
   set_text (label, text != NULL ? text : "");
+}
+
+/* Within what it should stay for the results to come out, strong where a shop usually doesn't. */
+static void
+show_close_enough (Column *column, GtkWidget *label, RwDimensionItem *item)
+{
+  const RwRow *row = rw_dimension_item_row (item);
+  const RwTolerance *care = row != NULL ? rw_care_of_slot (rw_care_work_care (column->care), row->slot) : NULL;
+  RwStyle style = rw_document_style (column->document);
+  g_autofree char *number = NULL, *text = NULL;
+
+  if (care != NULL && isfinite (care->asked))
+    {
+      if (rw_units_parts (style.units) > 0)
+        style.units = RW_UNITS_INCH;
+      number = rw_number_bare (care->asked, rw_slot_dim (row->slot)->unit, style);
+      text = g_strdup_printf (care->by_fitting ? C_("close enough", "± %s, fit") : "± %s", number);
+    }
+  set_class (label, "strong", text != NULL && (care->takes_care || care->by_fitting));
+  set_text (label, text != NULL ? text : "");
+  gtk_widget_set_tooltip_text (label, text != NULL ? _(rw_tolerance_advice (care)) : NULL);
 }
 
 static void
@@ -327,6 +350,8 @@ on_bind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
   g_signal_connect_object (item, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
   g_signal_connect_object (column->document, "noted", G_CALLBACK (on_document_changed), cell,
                            G_CONNECT_SWAPPED);
+  if (column->kind->show == show_close_enough)
+    g_signal_connect_object (column->care, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
   show_cell (cell);
 }
 
@@ -337,6 +362,7 @@ on_unbind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
 
   g_signal_handlers_disconnect_by_data (item, cell);
   g_signal_handlers_disconnect_by_data (column->document, cell);
+  g_signal_handlers_disconnect_by_data (column->care, cell);
   g_object_set_data (G_OBJECT (cell), "rw-item", NULL);
 }
 
@@ -346,11 +372,19 @@ static const ColumnKind kinds[] = {
   { N_("Needed now"), make_number, show_needed },
   { N_("Unit"), make_text, show_unit },
   { N_("Tolerance"), make_number, show_tolerance },
+  { N_("Close enough"), make_number, show_close_enough },
   { N_("Measured"), make_measured, show_measured },
   { N_("Off by"), make_number, show_deviation },
   { N_("Made"), make_number, show_made },
   { N_("Step"), make_text, show_step },
 };
+
+static void
+free_column (gpointer data)
+{
+  g_object_unref (((Column *) data)->care);
+  g_free (data);
+}
 
 void
 rw_dimension_columns_add (GtkColumnView *view,
@@ -364,8 +398,8 @@ rw_dimension_columns_add (GtkColumnView *view,
       Column *column = g_new0 (Column, 1);
       GtkColumnViewColumn *added;
 
-      *column = (Column){ &kinds[i], document, report, user_data };
-      g_object_set_data_full (G_OBJECT (factory), "rw-column", column, g_free);
+      *column = (Column){ &kinds[i], document, rw_care_work_of (document), report, user_data };
+      g_object_set_data_full (G_OBJECT (factory), "rw-column", column, free_column);
       g_signal_connect (factory, "setup", G_CALLBACK (on_setup), column);
       g_signal_connect (factory, "bind", G_CALLBACK (on_bind), column);
       g_signal_connect (factory, "unbind", G_CALLBACK (on_unbind), column);

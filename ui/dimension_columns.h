@@ -1,4 +1,4 @@
-/* The columns of the dimension list: name, planned, needed now, unit, tolerance, measured, off by, made,
+/* The columns of the dimension list: name, planned, needed now, unit, tolerance, close enough, measured, off by, made,
  * step. */
 #pragma once
 

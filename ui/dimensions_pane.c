@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "access.h"
+#include "care_work.h"
 #include "dimension_columns.h"
 #include "dimension_item.h"
 #include "words.h"
@@ -16,6 +17,7 @@ struct _RwDimensionsPane
   GtkBox parent;
 
   RwDocument *document;
+  RwCareWork *care;    /* for what is close enough */
   gboolean    stale;   /* changed while out of sight */
   gboolean    by_step; /* else by part */
   char       *words;   /* casefolded search; NULL: everything */
@@ -141,6 +143,7 @@ fill (RwDimensionsPane *self)
   g_autoptr (GPtrArray) used = g_ptr_array_new ();
 
   self->stale = FALSE;
+  rw_care_work_want (self->care, FALSE);
   place_rows (self, used, rows);
   for (guint i = 0; i < used->len; i++)
     rw_dimension_item_arrange (g_ptr_array_index (used, i));
@@ -386,6 +389,7 @@ rw_dimensions_pane_dispose (GObject *object)
   RwDimensionsPane *self = RW_DIMENSIONS_PANE (object);
 
   g_clear_handle_id (&self->scroll_source, g_source_remove);
+  g_clear_object (&self->care);
   g_clear_object (&self->document);
   g_clear_object (&self->tools);
   g_clear_object (&self->tree);
@@ -425,6 +429,7 @@ rw_dimensions_pane_new (RwDocument *document)
   RwDimensionsPane *self = g_object_new (RW_TYPE_DIMENSIONS_PANE, NULL);
 
   self->document = g_object_ref (document);
+  self->care = rw_care_work_of (document);
   build_tools (self);
   build_view (self);
   g_signal_connect_object (document, "noted", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);

@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "making/care.h"
 #include "csv_text.h"
 
 /* Of lengths in inches; the writer of quantities adds two. */
@@ -20,7 +21,7 @@ number_field (double value, const char *unit, RwUnits units)
 }
 
 static void
-append_dimension (GString *out, const RwRow *row, RwUnits units)
+append_dimension (GString *out, const RwRow *row, const RwTolerance *care, RwUnits units)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
   gboolean inches = units != RW_UNITS_MM && strcmp (dim->unit, "mm") == 0;
@@ -36,8 +37,11 @@ append_dimension (GString *out, const RwRow *row, RwUnits units)
   /* A tolerance is finer than the fractions on a rule. */
   g_autofree char *tolerance = number_field (dim->tolerance > 0 ? dim->tolerance : NAN, dim->unit,
                                              inches ? RW_UNITS_INCH : RW_UNITS_MM);
+  g_autofree char *close = number_field (care != NULL ? care->asked : NAN, dim->unit,
+                                         inches ? RW_UNITS_INCH : RW_UNITS_MM);
   const char *const fields[] = { id, dim->part, label, inches ? "in" : dim->unit, value, planned, measured,
-                                 tolerance, rw_step_title (dim->step), made, asked, deviation, needed, NULL };
+                                 tolerance, rw_step_title (dim->step), made, asked, deviation, needed, close,
+                                 care != NULL && care->by_fitting ? "yes" : "", NULL };
 
   rw_csv_row (out, fields);
 }
@@ -46,13 +50,19 @@ char *
 rw_list_csv (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   static const char *const header[] = { "id", "part", "label", "unit", "value", "planned", "measured",
-                                        "tolerance", "step", "made", "asked", "deviation", "needed", NULL };
+                                        "tolerance", "step", "made", "asked", "deviation", "needed", "close_enough",
+                                        "by_fitting", NULL };
   g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
+  g_autoptr (RwCare) care = rw_care_new (&project->design, &answer->measured);
   GString *out = g_string_new (NULL);
 
   rw_csv_row (out, header);
   for (guint i = 0; i < rows->len; i++)
-    append_dimension (out, &g_array_index (rows, RwRow, i), units);
+    {
+      const RwRow *row = &g_array_index (rows, RwRow, i);
+
+      append_dimension (out, row, rw_care_of_slot (care, row->slot), units);
+    }
   return g_string_free (out, FALSE);
 }
 

@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "making/care.h"
 #include "making/remedy.h"
 #include "json_writer.h"
 
@@ -18,6 +19,12 @@ append_number (GString *out, const char *name, double value)
 {
   g_string_append_printf (out, ", \"%s\": ", name);
   rw_json_number (out, value);
+}
+
+static void
+append_flag (GString *out, const char *name, gboolean value)
+{
+  g_string_append_printf (out, ", \"%s\": %s", name, value ? "true" : "false");
 }
 
 /* Begins a row: the line, its brace and its id. */
@@ -38,7 +45,7 @@ end_row (RwJsonWriter *writer)
 /* ---- dimensions and findings ---- */
 
 static void
-dimension (RwJsonWriter *writer, const RwRow *row)
+dimension (RwJsonWriter *writer, const RwRow *row, const RwTolerance *care)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
   g_autofree char *id = rw_slot_id (row->slot);
@@ -57,6 +64,8 @@ dimension (RwJsonWriter *writer, const RwRow *row)
   append_number (writer->out, "asked", row->asked);
   append_number (writer->out, "deviation", rw_row_deviation (row));
   append_number (writer->out, "needed", rw_row_needed (row));
+  append_number (writer->out, "close_enough", care != NULL ? care->asked : NAN);
+  append_flag (writer->out, "by_fitting", care != NULL && care->by_fitting);
   end_row (writer);
 }
 
@@ -64,11 +73,16 @@ static void
 dimensions (RwJsonWriter *writer, const RwProject *project, const RwAnswer *answer)
 {
   g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
+  g_autoptr (RwCare) care = rw_care_new (&project->design, &answer->measured);
 
   rw_json_name (writer, "dimensions");
   rw_json_begin (writer, '[');
   for (guint i = 0; i < rows->len; i++)
-    dimension (writer, &g_array_index (rows, RwRow, i));
+    {
+      const RwRow *row = &g_array_index (rows, RwRow, i);
+
+      dimension (writer, row, rw_care_of_slot (care, row->slot));
+    }
   rw_json_end (writer, ']');
 }
 

@@ -117,7 +117,8 @@ face_to_bridge (const RwBench *bench, const RwMeasured *measured)
   const RwResult *plan = &bench->planned;
   const RwDesign *d = &plan->used;
   double set = measured->param[RW_P_neck_set_height];
-  double angle = measured->param[RW_P_neck_angle] * RAD;
+  double shim = plan->side.angle - plan->value[RW_NECK_ANGLE] * RAD;
+  double angle = measured->param[RW_P_neck_angle] * RAD + shim;
   double rise = measured->param[RW_P_bridge_height] - plan->side.sag - (isfinite (set) ? set : d->neck_set_height);
 
   return (d->scale_length - measured->slot[RW_NECK_NUT_TO_RIM] - rise * sin (angle)) / cos (angle);

@@ -16,7 +16,7 @@ from pathlib import Path
 
 PROGRAM = sys.argv.pop(1) if len(sys.argv) > 1 else None
 DIMENSION = ["id", "part", "label", "unit", "value", "planned", "measured", "tolerance", "step", "made", "asked",
-             "deviation", "needed"]
+             "deviation", "needed", "close_enough", "by_fitting"]
 PARAMETER = ["id", "group", "label", "kind", "unit", "default", "min", "max", "step", "meaning"]
 
 
@@ -87,6 +87,8 @@ class Lists(unittest.TestCase):
             for name in DIMENSION:
                 if isinstance(other[name], str):
                     self.assertEqual(row[name], other[name])
+                elif isinstance(other[name], bool):
+                    self.assertEqual(row[name], "yes" if other[name] else "")
                 elif other[name] is None:
                     self.assertEqual(row[name], "")
                 else:
@@ -272,6 +274,46 @@ class Papers(unittest.TestCase):
             path.write_text("mine")
             self.assertEqual(run("papers", "--into", str(path)).returncode, 2)
             self.assertEqual(path.read_text(), "mine")
+
+
+class Spread(unittest.TestCase):
+    def spread(self, *words):
+        return strict_json(text("spread", "--builds", "400", "--format", "json", *words))
+
+    def test_same_seed_same_numbers(self):
+        self.assertEqual(self.spread("--seed", "5"), self.spread("--seed", "5"))
+        self.assertNotEqual(self.spread("--seed", "5")["shim"], self.spread("--seed", "6", "--builds", "500")["shim"])
+
+    def test_known_is_known(self):
+        """What was measured is no cut any more, and what it did to the action is gone."""
+        guess, known = self.spread(), self.spread("--measured", "neck.angle=1.9", "--measured", "bridge.height=16")
+        self.assertNotIn("neck.angle", [cut["id"] for cut in known["cuts"]])
+        spreads = [next(r for r in whole["results"] if r["result"] == "action")["deviation"]["value"]
+                   for whole in (guess, known)]
+        self.assertLess(spreads[1], spreads[0] / 2)
+
+    def test_list_tells_what_is_close_enough(self):
+        rows = build()["by_id"]
+        for cut in self.spread()["cuts"]:
+            if cut["id"] in rows:
+                self.assertEqual(rows[cut["id"]]["close_enough"], cut["asked"])
+                self.assertEqual(rows[cut["id"]]["by_fitting"], cut["by_fitting"])
+
+    def test_csv_says_what_json_says(self):
+        header, rows, count = table("spread", "--builds", "400")
+        results = self.spread()["results"]
+        self.assertEqual(len(rows), count)
+        self.assertEqual([row["result"] for row in rows], [result["result"] for result in results])
+        for row, result in zip(rows, results):
+            self.assertEqual(float(row["deviation"]), result["deviation"]["value"])
+            self.assertEqual(float(row["scatter.heel"]), result["shares"]["scatter.heel"]["value"])
+
+    def test_refusals(self):
+        for words in (["--builds", "5"], ["--builds", "ten"], ["--seed", "-1"], ["--set", "bridge.offset=145"]):
+            done = run("spread", *words)
+            self.assertEqual(done.returncode, 2, words)
+            self.assertEqual(done.stdout, b"")
+            self.assertEqual(len(done.stderr.decode().strip().splitlines()), 1)
 
 
 class Refusals(unittest.TestCase):
