@@ -21,7 +21,7 @@ check_action (RwCheck *check)
                    "action or the nut, or take out of the neck's bow."),
                 least, worst);
   if (used->frets_count > 0.0 && least > 0.0
-      && (middle < used->limits_low_action || middle > used->limits_high_action))
+      && (middle < used->limits_low_action - RW_CHECK_SLACK || middle > used->limits_high_action + RW_CHECK_SLACK))
     rw_check_add (check, RW_NOTE,
                   "setup.action_unusual", "setup.action setup.action[12]",
                   N_("The action at fret 12 is {1 mm}; players call {2 mm} low and {3 mm} high."),

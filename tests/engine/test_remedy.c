@@ -155,7 +155,7 @@ static const Case cases[] = {
   { "headstock.thick", "headstock.thickness=20", "Headstock 16.0 mm thick" },
 
   { "setup.string_on_fret", GIVEN "neck.angle=2.9|bridge.height=12|nut.string_height=0", "Bridge " },
-  { "setup.action_unusual", "setup.action=3.5", "Ask for 3.1 mm of action" },
+  { "setup.action_unusual", "setup.action=3.5", "Ask for 3.2 mm of action" },
   { "setup.action_fret", "setup.action_fret=22", "Measure the action at fret 19" },
   { "bridge.landing", "bridge.offset=90", "Bridge 72.0 mm beyond the middle" },
   { "bridge.foot_at_edge", "bridge.offset=125", "Bridge 122.0 mm beyond the middle" },
