@@ -168,23 +168,32 @@ check_short (const RwStringSet *set, const char *label, GError **error)
   return TRUE;
 }
 
-/* A lone word is the name of a set. */
 static gboolean
-take_named (RwStringSet *set, const char *text)
+take_named (RwStringSet *set, const char *name, const char *label, GError **error)
 {
-  g_autofree char *word = g_strstrip (g_strdup (text));
-  int row = rw_string_set_find (word);
+  g_autoptr (GString) names = g_string_new (NULL);
+  int row = rw_string_set_find (name);
 
   if (row >= 0)
-    rw_string_set_take (set, row);
-  return row >= 0;
+    {
+      rw_string_set_take (set, row);
+      return TRUE;
+    }
+  for (int i = 0; i < rw_string_sets_count; i++)
+    g_string_append_printf (names, "%s%s", i > 0 ? ", " : "", rw_string_sets[i].id);
+  g_set_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE, _("%s: “%s” is none of the sets %s"), label, name,
+               names->str);
+  return FALSE;
 }
 
 gboolean
 rw_string_set_read (RwStringSet *set, const char *text, RwStyle style, const char *label, GError **error)
 {
-  if (take_named (set, text))
-    return TRUE;
+  g_autofree char *word = g_strstrip (g_strdup (text));
+
+  /* A lone word is the name of a set. */
+  if (g_ascii_isalpha (word[0]) && strpbrk (word, "; \t\n\r") == NULL)
+    return take_named (set, word, label, error);
 
   g_auto (GStrv) items = rw_items_read (text, label, STRINGS_MIN, RW_STRINGS_MAX, error);
   RwStringSet    read;

@@ -58,6 +58,16 @@ test_written (void)
 }
 
 static void
+test_unknown_name (void)
+{
+  g_autoptr (GError) error = NULL;
+  RwDesign design;
+
+  g_assert_false (read_set (&design, "five_ligth", RW_STYLE_FILE, &error));
+  g_assert_true (g_str_has_prefix (error->message, "String set: “five_ligth” is none of the sets five_light, five_"));
+}
+
+static void
 test_inches (void)
 {
   const RwStyle    style = { RW_UNITS_FRACTION, '.' };
@@ -139,5 +149,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/string-set/inches", test_inches);
   g_test_add_func ("/string-set/memory", test_memory);
   g_test_add_func ("/string-set/refused", test_refused);
+  g_test_add_func ("/string-set/unknown-name", test_unknown_name);
   return g_test_run ();
 }
