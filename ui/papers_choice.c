@@ -16,7 +16,7 @@ struct _RwPapersChoice
 
   GtkWidget *units, *hand;
   GtkWidget *revision_entry, *date_entry;
-  GtkWidget *formats[3]; /* PDF, SVG, PNG */
+  GtkWidget *formats[5]; /* PDF, SVG, PNG, CSV, JSON */
   GtkWidget *resolution;
 };
 
@@ -170,7 +170,8 @@ enable_resolution (RwPapersChoice *self)
 static void
 on_format (RwPapersChoice *self)
 {
-  gboolean *kept[] = { &self->memory->pdf, &self->memory->svg, &self->memory->png };
+  gboolean *kept[] = { &self->memory->pdf, &self->memory->svg, &self->memory->png, &self->memory->csv,
+                       &self->memory->json };
 
   for (guint i = 0; i < G_N_ELEMENTS (kept); i++)
     *kept[i] = gtk_check_button_get_active (GTK_CHECK_BUTTON (self->formats[i]));
@@ -208,8 +209,10 @@ static void
 build_formats (RwPapersChoice *self)
 {
   const char *const labels[] = { _("PDF, all sheets in one"), _("SVG, a file for each sheet"),
-                                 _("PNG, a picture of each sheet") };
-  const gboolean kept[] = { self->memory->pdf, self->memory->svg, self->memory->png };
+                                 _("PNG, a picture of each sheet"), _("CSV, the list of dimensions"),
+                                 _("JSON, the list of dimensions") };
+  const gboolean kept[] = { self->memory->pdf, self->memory->svg, self->memory->png, self->memory->csv,
+                            self->memory->json };
   GtkWidget *list = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0), *grid;
 
   gtk_box_append (GTK_BOX (self), rw_papers_heading (_("Files")));
@@ -259,6 +262,8 @@ rw_papers_choice_fill (RwPapersChoice *self, RwPapersOptions *options)
   options->pdf = self->memory->pdf;
   options->svg = self->memory->svg;
   options->png = self->memory->png;
+  options->csv = self->memory->csv;
+  options->json = self->memory->json;
   options->dpi = self->memory->dpi;
 }
 

@@ -81,6 +81,8 @@ rw_papers_memory_load (RwPapersMemory *memory)
   memory->pdf = flag (file, "pdf", TRUE);
   memory->svg = flag (file, "svg", FALSE);
   memory->png = flag (file, "png", FALSE);
+  memory->csv = flag (file, "csv", FALSE);
+  memory->json = flag (file, "json", FALSE);
   memory->dpi = (int) number (file, CHOICE, "dpi", RW_PAPERS_DPI_MIN, RW_PAPERS_DPI_MAX, RW_PAPERS_DPI);
 }
 
@@ -97,6 +99,8 @@ rw_papers_memory_save (const RwPapersMemory *memory)
   g_key_file_set_boolean (file, CHOICE, "pdf", memory->pdf);
   g_key_file_set_boolean (file, CHOICE, "svg", memory->svg);
   g_key_file_set_boolean (file, CHOICE, "png", memory->png);
+  g_key_file_set_boolean (file, CHOICE, "csv", memory->csv);
+  g_key_file_set_boolean (file, CHOICE, "json", memory->json);
   g_key_file_set_integer (file, CHOICE, "dpi", memory->dpi);
   write_file (file);
 }

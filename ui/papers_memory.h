@@ -16,7 +16,7 @@ typedef struct
   double         margin_mm, overlap_mm;
   char          *printer; /* whose bars are shown; "": any printer without its own */
   int            units;   /* an RwUnits, or RW_PAPERS_UNITS_OF_WINDOW */
-  gboolean       pdf, svg, png;
+  gboolean       pdf, svg, png, csv, json;
   int            dpi;
 } RwPapersMemory;
 

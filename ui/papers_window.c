@@ -249,7 +249,7 @@ save (GtkWidget *widget, const char *action, GVariant *parameter)
 
   settle (self);
   options = options_of (self);
-  if (options.svg || options.png)
+  if (options.svg || options.png || options.csv || options.json)
     rw_dialog_folder (GTK_WINDOW (self), _("Save the papers in a folder"), on_save_folder, self);
   else if (options.pdf)
     rw_dialog_save_pdf (GTK_WINDOW (self), name, on_save_path, self);

@@ -38,6 +38,7 @@ typedef struct
   const RwPaper *paper;
   const char   **only;       /* ids of kinds, NULL-ended; NULL: all */
   gboolean       pdf, svg, png; /* the files to write */
+  gboolean       csv, json;     /* the list of dimensions, likewise */
   double         dpi;        /* of PNG; 0: RW_PAPERS_DPI */
   RwStyle        style;
   RwPapersHand   hand;

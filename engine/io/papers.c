@@ -3,6 +3,7 @@
 #include "export_pdf.h"
 #include "export_png.h"
 #include "export_svg.h"
+#include "list_file.h"
 #include "save.h"
 
 #include <errno.h>
@@ -84,7 +85,7 @@ write_document (Writer *writer, GError **error)
 }
 
 static gboolean
-save_picture (Writer *writer, const char *name, GBytes *bytes, GError **error)
+save_named (Writer *writer, const char *name, GBytes *bytes, GError **error)
 {
   g_autofree char *path = g_build_filename (writer->folder, name, NULL);
 
@@ -106,7 +107,7 @@ write_picture (Writer *writer, const RwPaperPage *page, const char *stem, GError
       char *text = rw_svg_write (&picture, &rw_palette_print);
       g_autoptr (GBytes) bytes = g_bytes_new_take (text, strlen (text));
 
-      if (!save_picture (writer, name, bytes, error) || !go_on (writer, SVG_EFFORT, error))
+      if (!save_named (writer, name, bytes, error) || !go_on (writer, SVG_EFFORT, error))
         return FALSE;
     }
   if (options->png)
@@ -115,7 +116,7 @@ write_picture (Writer *writer, const RwPaperPage *page, const char *stem, GError
       g_autofree char *name = g_strconcat (stem, ".png", NULL);
       g_autoptr (GBytes) bytes = rw_png_write (&picture, &rw_palette_print, dpi, error);
 
-      if (bytes == NULL || !save_picture (writer, name, bytes, error) || !go_on (writer, PNG_EFFORT, error))
+      if (bytes == NULL || !save_named (writer, name, bytes, error) || !go_on (writer, PNG_EFFORT, error))
         return FALSE;
     }
   return TRUE;
@@ -154,6 +155,27 @@ write_pictures (Writer *writer, GError **error)
         return FALSE;
     }
   return TRUE;
+}
+
+/* Lists */
+
+static gboolean
+write_list (Writer *writer, const RwAnswer *answer, RwListFormat format, const char *name, GError **error)
+{
+  char *text = rw_list_write (writer->project, answer, format, writer->options->style.units);
+  g_autoptr (GBytes) bytes = g_bytes_new_take (text, strlen (text));
+
+  return save_named (writer, name, bytes, error);
+}
+
+static gboolean
+write_lists (Writer *writer, GError **error)
+{
+  const RwPapersOptions *options = writer->options;
+  g_autoptr (RwAnswer) answer = options->csv || options->json ? rw_answer_new (writer->project) : NULL;
+
+  return (!options->csv || write_list (writer, answer, RW_LIST_CSV, "dimensions.csv", error))
+         && (!options->json || write_list (writer, answer, RW_LIST_JSON, "dimensions.json", error));
 }
 
 /* The whole */
@@ -199,7 +221,8 @@ rw_papers_write (const RwProject       *project,
   if (set == NULL || !make_folder (folder, &made, error))
     return FALSE;
   writer.of = effort_of (set, options);
-  good = (!options->pdf || write_document (&writer, error)) && write_pictures (&writer, error);
+  good = (!options->pdf || write_document (&writer, error)) && write_pictures (&writer, error)
+         && write_lists (&writer, error);
   if (!good && made)
     g_rmdir (folder); /* which only does so where nothing was written */
   return good;

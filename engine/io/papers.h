@@ -7,7 +7,7 @@
  *
  * The PDF has all sheets, and is called papers.pdf.  SVG and PNG have one file for each sheet, called after its
  * id and in one piece even where the PDF has it on several pages; lists of several pages have "steps-2.svg"
- * and so on.  files (of char *, may be NULL) is told each path written.  Errors are in RW_FILE_ERROR; a file
+ * and so on.  CSV and JSON are the list of dimensions.  files (of char *, may be NULL) is told each path written.  Errors are in RW_FILE_ERROR; a file
  * that could not be written whole is not there, or is as it was.
  */
 gboolean rw_papers_write (const RwProject       *project,

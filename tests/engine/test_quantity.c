@@ -296,6 +296,10 @@ static const Written written[] = {
   { 0, "mm", RW_UNITS_FRACTION, 1, '.', "0" },
   { -0.1, "mm", RW_UNITS_FRACTION, 1, '.', "0" },
   { 25.3, "mm", RW_UNITS_FRACTION, 1, '.', "1" },
+  { 25.3, "mm", RW_UNITS_FRACTION_16, 1, '.', "1" },
+  { 288.925, "mm", RW_UNITS_FRACTION_16, 1, '.', "11 3/8" },
+  { 1.984375, "mm", RW_UNITS_FRACTION_32, 1, '.', "3/32" }, /* 5/64, a tie, goes away from nought */
+  { 1.984375, "mm", RW_UNITS_FRACTION_16, 1, '.', "1/16" }, /* 1.25 sixteenths */
   { 2.5, "deg", RW_UNITS_INCH, 2, '.', "2.50" },
   { 6000, "N/m", RW_UNITS_FRACTION, 0, '.', "6000" },
 };
@@ -325,6 +329,35 @@ test_write_fractions (void)
       g_assert_true (rw_quantity_read (text, "mm", "in", '.', &value, NULL));
       g_assert_cmpfloat_with_epsilon (value, inches * 25.4, 1e-12);
     }
+}
+
+/* By hand: 64 mm are 2.51969 in; 2 33/64 in = 63.8969 mm, 2 1/2 in = 63.5 mm.  10 mm are 0.3937 in; 25/64 in =
+ * 9.9219 mm is near enough to say nothing; 3/8 in = 9.525 mm, and 13/32 in = 10.3188 mm is too long. */
+static void
+test_figures (void)
+{
+  static const struct
+  {
+    double      value;
+    const char *unit;
+    RwUnits     units;
+    const char *figure;
+  } rows[] = {
+    { 64, "mm", RW_UNITS_FRACTION, "2 33/64 (+0.1)" }, { 64, "mm", RW_UNITS_FRACTION_16, "2 1/2 (+0.5)" },
+    { 10, "mm", RW_UNITS_FRACTION, "25/64" },          { 10, "mm", RW_UNITS_FRACTION_16, "3/8 (+0.5)" },
+    { 10, "mm", RW_UNITS_FRACTION_32, "13/32 (−0.3)" }, { 25.4, "mm", RW_UNITS_FRACTION_16, "1" },
+    { 64, "mm", RW_UNITS_MM, "64.0" },                 { 64, "mm", RW_UNITS_INCH, "2.520" },
+    { 1.92, "deg", RW_UNITS_FRACTION_16, "1.9" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *figure = rw_quantity_figure (rows[i].value, rows[i].unit, rows[i].units, 1, '.');
+
+      g_assert_cmpstr (figure, ==, rows[i].figure);
+    }
+  g_assert_cmpfloat (rw_fraction_error (64, RW_UNITS_MM), ==, 0);
+  g_assert_cmpfloat_with_epsilon (rw_fraction_error (64, RW_UNITS_FRACTION_16), 0.5, 1e-12);
 }
 
 static void
@@ -422,6 +455,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/quantity/read/no-negative-zero", test_no_negative_zero);
   g_test_add_func ("/quantity/write/table", test_write);
   g_test_add_func ("/quantity/write/fractions", test_write_fractions);
+  g_test_add_func ("/quantity/write/figures", test_figures);
   g_test_add_func ("/quantity/unit/shown", test_units_shown);
   g_test_add_func ("/quantity/unit/shown-reads", test_shown_units_read);
   g_test_add_func ("/quantity/number/shortest", test_shortest);

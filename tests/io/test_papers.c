@@ -226,10 +226,11 @@ static void
 test_files (Fixture *f, gconstpointer data)
 {
   RwPapersOptions options = options_for ("a4");
-  static const char *const names[] = { "papers.pdf", "general.svg", "general.png" };
-  static const char *const starts[] = { "%PDF-", "<?xml version", "\211PNG" };
+  static const char *const names[]
+      = { "papers.pdf", "general.svg", "general.png", "dimensions.csv", "dimensions.json" };
+  static const char *const starts[] = { "%PDF-", "<?xml version", "\211PNG", "id,", "{" };
 
-  options.svg = options.png = TRUE;
+  options.svg = options.png = options.csv = options.json = TRUE;
   write_papers (f, &options);
   g_assert_cmpuint (f->files->len, ==, G_N_ELEMENTS (names));
   for (guint i = 0; i < G_N_ELEMENTS (names); i++)
