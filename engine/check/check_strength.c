@@ -3,7 +3,8 @@
 #include "table/wire.h"
 #include "model/string_load.h"
 
-/* Stress in the wire that carries the string against what such wire holds: of all strings the nearest to breaking. */
+/* Stress in the wire that carries the string against what such wire holds: of all strings the nearest to
+ * breaking. */
 static void
 check_wire (RwCheck *check)
 {
@@ -18,17 +19,17 @@ check_wire (RwCheck *check)
         worst = i;
       }
   const RwString *string = &set->at[worst - 1];
+  double strength = rw_wire_strength (string->wire, rw_string_wire (string));
   rw_check_add (check, rw_check_high (most, 100.0, 100.0 * check->used->limits_wire_use, RW_NEVER),
                 "strings.breaks", "strings.set scale.length strings.stress[{2}]",
-                N_("String {2} is stressed to {1 MPa} at pitch, {4 %} of the {3 MPa} at which its wire breaks, and "
-                   "it breaks sooner where it bends. A lower note or a shorter scale helps; a thicker plain string "
-                   "does not."),
-                check->at[RW_STRINGS_STRESS + worst], worst, rw_wire_strength (string->wire, rw_string_wire (string)),
-                most);
+                N_("String {2} is stressed to {1 MPa} at pitch, {4 %} of the {3 MPa} at which its wire breaks, "
+                   "and it breaks sooner where it bends. A lower note or a shorter scale helps; a thicker plain "
+                   "string does not."),
+                check->at[RW_STRINGS_STRESS + worst], worst, strength, most);
 }
 
-/* A rim of ordinary section hardly yields, and is not to be tuned by.  Rod or stick keep the strings from pulling it
- * oval. */
+/* A rim of ordinary section hardly yields, and is not to be tuned by.  Rod or stick keep the strings from
+ * pulling it oval. */
 static void
 check_rim_load (RwCheck *check)
 {
@@ -46,8 +47,8 @@ check_rim_load (RwCheck *check)
                 in, times);
   rw_check_add (check, oval > RW_MOST_RIM_OVAL ? RW_NOTE : RW_FINE,
                 "rim.oval", "rim.wall rim.string_oval strings.tension_total",
-                N_("The strings' pull of {2 N} would make the rim {1 mm} oval if nothing else took it. Set the nuts "
-                   "of the rod, or the stick, snug between neck and tail before stringing up."),
+                N_("The strings' pull of {2 N} would make the rim {1 mm} oval if nothing else took it. Set the "
+                   "nuts of the rod, or the stick, snug between neck and tail before stringing up."),
                 oval, at[RW_STRINGS_TENSION_TOTAL]);
 }
 

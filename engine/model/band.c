@@ -2,9 +2,10 @@
 
 #include "model.h"
 
-/* Shares.  Head: one tap note fixes its tension to a factor of about two in all (head.c), and a tension that is planned
- * is no better known.  Wood: the modulus of single pieces of a species spreads by 22 % (standard deviation; USDA Forest
- * Products Laboratory, Wood Handbook, chapter 5, from memory).  Strings: 190 to 210 GPa are printed for music wire. */
+/* Shares.  Head: one tap note fixes its tension to a factor of about two in all (head.c), and a tension
+ * that is planned is no better known.  Wood: the modulus of single pieces of a species spreads by 22 %
+ * (standard deviation; USDA Forest Products Laboratory, Wood Handbook, chapter 5, from memory).  Strings:
+ * 190 to 210 GPa are printed for music wire. */
 #define HEAD_FACTOR G_SQRT2
 #define WOOD_SPREAD 0.22
 #define MODULUS_SPREAD 0.05
@@ -33,7 +34,8 @@ rw_guess_range (RwGuess guess, const RwResult *result, const RwMeasured *measure
   switch (guess)
     {
     case RW_GUESS_HEAD_TENSION:
-      if (measured != NULL && (isfinite (measured->param[RW_P_head_tension]) || isfinite (measured->slot[RW_HEAD_TENSION])))
+      if (measured != NULL
+          && (isfinite (measured->param[RW_P_head_tension]) || isfinite (measured->slot[RW_HEAD_TENSION])))
         return (RwGuessRange){ 1, 1 };
       if (result->used.head_tension_from == RW_TENSION_FROM_TAP)
         return (RwGuessRange){ value[RW_HEAD_TENSION_LOW] / tension, value[RW_HEAD_TENSION_HIGH] / tension };
@@ -51,7 +53,12 @@ rw_guess_range (RwGuess guess, const RwResult *result, const RwMeasured *measure
 
 /* The build with one guess at a share of its value.  A tension out of a tap is set as the tension it is. */
 static void
-solve_at (const RwDesign *design, const RwMeasured *measured, RwGuess guess, double tension, double share, RwResult *out)
+solve_at (const RwDesign   *design,
+          const RwMeasured *measured,
+          RwGuess           guess,
+          double            tension,
+          double            share,
+          RwResult         *out)
 {
   RwDesign moved = *design;
   double wood = 1;

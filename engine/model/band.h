@@ -1,11 +1,12 @@
 /* Low and high of what rests on guesses.
  *
- * Some inputs nobody knows well: the head's tension, the stiffness of the very piece of wood in the neck, the modulus
- * of the strings.  Each is taken at both ends of what it may be, the build is solved again, and what a dimension moves
- * by is added up over the guesses, as if all erred to the same side at once.  What was measured is no guess.
+ * Some inputs nobody knows well: the head's tension, the stiffness of the very piece of wood in the neck,
+ * the modulus of the strings.  Each is taken at both ends of what it may be, the build is solved again,
+ * and what a dimension moves by is added up over the guesses, as if all erred to the same side at once.
+ * What was measured is no guess.
  *
- * A neck or bridge that is cut stays as it is cut: the band of the action is that of the instrument so built.  The
- * band of an angle or a bridge height that is solved for is what would have been right.
+ * A neck or bridge that is cut stays as it is cut: the band of the action is that of the instrument so
+ * built.  The band of an angle or a bridge height that is solved for is what would have been right.
  *
  * Some ten solves: called when asked for, not while dragging.
  */

@@ -31,8 +31,8 @@ typedef struct
   double string0[RW_BEAM_MAX], string1[RW_BEAM_MAX];
   double rod0[RW_BEAM_MAX], rod1[RW_BEAM_MAX];
 
-  /* Widths of the board within the piece after each place, and the piece they were worked out for: most pieces are
-   * the same each time that the beam is bent. */
+  /* Widths of the board within the piece after each place, and the piece they were worked out for: most
+   * pieces are the same each time that the beam is bent. */
   double width[RW_BEAM_MAX][4], width_from[RW_BEAM_MAX], width_to[RW_BEAM_MAX];
 } RwBeam;
 

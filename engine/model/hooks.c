@@ -117,9 +117,9 @@ shape (RwModel *m)
   rw_settle (m, RW_HOOKS_TIP_OVER_BACK, tightened - leg + d->rim_tone_ring_height + d->rim_height);
 }
 
-/* Torque Q = K P D, D the thread's major diameter.  K by finish: R. Budynas & J. Nisbett, Shigley's Mechanical
- * Engineering Design, table 8-15: 0.30 black, 0.20 zinc, 0.12 with anti-seize.  Ten bolts turned alike to one torque
- * scatter by 8.4 % in their loads (table 8-14): two such deviations each way. */
+/* Torque Q = K P D, D the thread's major diameter.  K by finish: R. Budynas & J. Nisbett, Shigley's
+ * Mechanical Engineering Design, table 8-15: 0.30 black, 0.20 zinc, 0.12 with anti-seize.  Ten bolts
+ * turned alike to one torque scatter by 8.4 % in their loads (table 8-14): two such deviations each way. */
 #define NUT_FACTOR 0.20
 #define NUT_FACTOR_LOW 0.12
 #define NUT_FACTOR_HIGH 0.30

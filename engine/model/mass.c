@@ -164,7 +164,8 @@ wood_area (const Bar *bar, double x)
   return width * depth * filled;
 }
 
-/* From the nut line to the end.  The section bends at both ends of the ramp of the board's edge, and once more. */
+/* From the nut line to the end.  The section bends at both ends of the ramp of the board's edge, and once
+ * more. */
 static RwMass
 bar_along (const Bar *bar, double bend, double end, double density)
 {

@@ -1,9 +1,9 @@
 /* What each part weighs and where along the instrument its weight sits.
  *
- * Wood is air dry, as in the table of woods; sizes are the finished ones.  Assumed, where no parameter says
- * (common practice, no source, unless a source stands in mass.c): hooks, bolts and rods of steel; nuts and shoes of
- * brass; a band of aluminium as wide as it is high on a film head, of round steel on a skin; fret wire of nickel
- * silver; overlay of the fretboard's wood; tuners and tailpiece as bought.
+ * Wood is air dry, as in the table of woods; sizes are the finished ones.  Assumed, where no parameter
+ * says (common practice, no source, unless a source stands in mass.c): hooks, bolts and rods of steel;
+ * nuts and shoes of brass; a band of aluminium as wide as it is high on a film head, of round steel on a
+ * skin; fret wire of nickel silver; overlay of the fretboard's wood; tuners and tailpiece as bought.
  *
  * Neglects  the neck's slope against the head, holes, shaping of edges, glue, finish, a cast tone ring.
  */

@@ -62,8 +62,8 @@ take_string (const RwModel *m, int i)
                  .open = m->frequency[i] };
 }
 
-/* Where both ends of a string stand off their theoretical lines, mm: the bridge away from the nut, the nut towards
- * the bridge. */
+/* Where both ends of a string stand off their theoretical lines, mm: the bridge away from the nut, the nut
+ * towards the bridge. */
 typedef struct
 {
   double back, forward;
@@ -142,7 +142,8 @@ error_at_12 (double set_back, void *data)
 /* A step of the search by less, mm, leaves nothing to look for: the next would be a thousandth of it. */
 #define STILL 1e-4
 
-/* Cents by which a note moves with an end that is moved by STEP, for each mm: 1200 log2(1 + r)/STEP for a small r. */
+/* Cents by which a note moves with an end that is moved by STEP, for each mm: 1200 log2(1 + r)/STEP for a
+ * small r. */
 static double
 rate (double note, double moved)
 {
@@ -157,8 +158,8 @@ first_fret (const RwModel *m, int string)
   return string > m->r->plan.full ? (int) m->d->fifth_start_fret + 1 : 1;
 }
 
-/* One step of Gauss and Newton towards the least sum of squares: place and slope of a straight bridge.  Returns how
- * far the bridge moved, mm. */
+/* One step of Gauss and Newton towards the least sum of squares: place and slope of a straight bridge.
+ * Returns how far the bridge moved, mm. */
 static double
 improve (const RwModel *m, double *place, double *slope)
 {

@@ -161,7 +161,8 @@ rw_temper_slot (const RwResult *result, const double cents[RW_TONES], int i, int
   /* The string's own note over C: A4 is nine over one.  start is taken off, n put on. */
   int own = ((int) lround (steps) + 9) % RW_TONES;
   int note = ((own - start + n) % RW_TONES + RW_TONES) % RW_TONES;
-  double from = result->plan.fret_x[start], up = 100 * (n - start) + cents[note] - cents[(own + RW_TONES) % RW_TONES];
+  double from = result->plan.fret_x[start];
+  double up = 100 * (n - start) + cents[note] - cents[(own + RW_TONES) % RW_TONES];
 
   return from + (result->plan.length - from) * (1 - exp2 (-up / 1200));
 }

@@ -6,8 +6,8 @@
 
 #include "solve.h"
 
-/* rw_retune: the instrument as it stands, with its strings tuned to other notes.  Neck angle, bridge and rod stay as
- * they are, and what was measured of them; pull, sag, bending, action and pitch follow.
+/* rw_retune: the instrument as it stands, with its strings tuned to other notes.  Neck angle, bridge and
+ * rod stay as they are, and what was measured of them; pull, sag, bending, action and pitch follow.
  *
  * Given     now       a solved build, and what it was solved with (NULL: nothing measured)
  *           notes     one a string, from the 1st: "C3", or a frequency in Hz; NULL leaves it
@@ -36,11 +36,11 @@ typedef struct
 /* fret: 0 for none, up to the last. */
 void rw_capo (const RwResult *result, int fret, RwCapo *capo);
 
-/* A temperament by notes: cents off equal temperament of C, C sharp ... B.  Then each string wants slots of its own
- * at some frets.
+/* A temperament by notes: cents off equal temperament of C, C sharp ... B.  Then each string wants slots
+ * of its own at some frets.
  *
- * rw_temper_slot: mm from the nut line to the slot of string i at fret n, whose own note is tuned by the temperament
- * too.  A short string's fret is counted from the nut. */
+ * rw_temper_slot: mm from the nut line to the slot of string i at fret n, whose own note is tuned by the
+ * temperament too.  A short string's fret is counted from the nut. */
 double rw_temper_slot (const RwResult *result, const double cents[RW_TONES], int i, int n);
 
 typedef struct

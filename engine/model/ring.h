@@ -10,7 +10,8 @@
 
 /* By how much the diameter along two opposite inward loads shortens. */
 double rw_ring_along    (double load, double radius, double ei);
-/* Under q N/mm inwards all round: how far the ring shrinks on the radius, and the q under which it would buckle. */
+/* Under q N/mm inwards all round: how far the ring shrinks on the radius, and the q under which it would
+ * buckle. */
 double rw_ring_shrink   (double q, double radius, double ea);
 double rw_ring_buckling (double radius, double ei);
 /* Turn of the section, radians, under a moment per length m, N mm/mm; ei about the axis in the ring's plane. */

@@ -4,9 +4,9 @@
 
 #include "param_text.h"
 
-/* Gauges are what such sets are sold with, in thousandths of an inch: common practice, no source.  Cores are from
- * memory.  Wraps of nickel-plated steel and silvered copper at 7900 and 8900 kg/m3 (from memory) bring wound strings
- * to within 2.5 % of published unit weights. */
+/* Gauges are what such sets are sold with, in thousandths of an inch: common practice, no source.  Cores
+ * are from memory.  Wraps of nickel-plated steel and silvered copper at 7900 and 8900 kg/m3 (from memory)
+ * bring wound strings to within 2.5 % of published unit weights. */
 const RwNamedSet rw_string_sets[] = {
   { "five_light", N_("Five strings, light"), /* .009 .010 .013 .020w .009 */
     "D4 0.2286 p; B3 0.254 p; G3 0.3302 p; D3 0.508 w 0.305 rho=7900; G4 0.2286 p short", 650 },
@@ -22,7 +22,8 @@ const RwNamedSet rw_string_sets[] = {
     "D4 0.4826 p nylon; B3 0.5588 p nylon; G3 0.6858 p nylon; D3 0.6096 w 0.44 nylon rho=8900; "
     "G4 0.4826 p short nylon", 650 },
   { "five_gut_low", N_("Five strings, gut, old low tuning"), /* .022 .026 .030 .031w .021 */
-    "A3 0.5588 p gut; F#3 0.6604 p gut; D3 0.762 p gut; G2 0.7874 w 0.56 gut rho=8900; D4 0.5334 p short gut", 711 },
+    "A3 0.5588 p gut; F#3 0.6604 p gut; D3 0.762 p gut; G2 0.7874 w 0.56 gut rho=8900; "
+    "D4 0.5334 p short gut", 711 },
   { "tenor_cgda", N_("Tenor in fifths, C G D A"), /* .009 .013 .022w .032w */
     "A4 0.2286 p; D4 0.3302 p; G3 0.5588 w 0.305 rho=7900; C3 0.8128 w 0.406 rho=7900", 565 },
   { "tenor_gdae", N_("Tenor an octave under the fiddle, G D A E"), /* .012 .020w .030w .042w */

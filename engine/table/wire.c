@@ -11,8 +11,9 @@ const RwWireKind rw_wires[RW_WIRE_COUNT] = {
   [RW_WIRE_GUT] = { "gut", N_("Gut"), 1300, 6 },
 };
 
-/* Music wire to ASTM A228: 2211 MPa mm^0.145 / d^0.145.  R. Budynas & J. Nisbett, Shigley's Mechanical Engineering
- * Design, table of constants for the strength of spring wires; from memory.  Printed for 0.1 to 6.5 mm. */
+/* Music wire to ASTM A228: 2211 MPa mm^0.145 / d^0.145.  R. Budynas & J. Nisbett, Shigley's Mechanical
+ * Engineering Design, table of constants for the strength of spring wires; from memory.  Printed for 0.1
+ * to 6.5 mm. */
 #define MUSIC_WIRE_MPA 2211.0
 #define MUSIC_WIRE_EXPONENT 0.145
 #define THINNEST 0.1

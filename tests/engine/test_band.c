@@ -30,13 +30,14 @@ banded_free (Banded *banded)
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Banded, banded_free)
 
-/* A factor of two in the tension is a factor of root two in the note, and two in what the hooks carry; nothing else
- * moves those. */
+/* A factor of two in the tension is a factor of root two in the note, and two in what the hooks carry;
+ * nothing else moves those. */
 static void
 test_head (void)
 {
   g_autoptr (Banded) banded = banded_new ("");
-  double load = built_value (banded->built, "head.load_per_hook"), note = built_value (banded->built, "head.tap_frequency");
+  double load = built_value (banded->built, "head.load_per_hook");
+  double note = built_value (banded->built, "head.tap_frequency");
 
   expected_near ("least load", banded->bands.low[RW_HEAD_LOAD_PER_HOOK], load / sqrt (2), 1e-6 * load);
   expected_near ("most load", banded->bands.high[RW_HEAD_LOAD_PER_HOOK], load * sqrt (2), 1e-6 * load);
@@ -50,8 +51,10 @@ test_tap (void)
   g_autoptr (Banded) tapped = banded_new ("head.tension_from=tap_frequency|head.tap_frequency=480");
   g_autoptr (Banded) known = banded_new ("@head.tension=6000");
 
-  expected_near ("low", tapped->bands.low[RW_HEAD_TENSION], built_value (tapped->built, "head.tension_low"), 1e-6);
-  expected_near ("high", tapped->bands.high[RW_HEAD_TENSION], built_value (tapped->built, "head.tension_high"), 1e-6);
+  expected_near ("low", tapped->bands.low[RW_HEAD_TENSION],
+                 built_value (tapped->built, "head.tension_low"), 1e-6);
+  expected_near ("high", tapped->bands.high[RW_HEAD_TENSION],
+                 built_value (tapped->built, "head.tension_high"), 1e-6);
   g_assert_true (isnan (known->bands.low[RW_HEAD_TENSION]));
   g_assert_true (isnan (known->bands.low[RW_HEAD_LOAD]));
 }
@@ -61,7 +64,8 @@ static void
 test_inside (void)
 {
   g_autoptr (Banded) banded = banded_new ("");
-  static const RwSlot sure[] = { RW_FRETS_POSITION + 12, RW_RIM_SEGMENT_MITRE, RW_HOOKS_LEG, RW_STRINGS_TENSION + 1 };
+  static const RwSlot sure[] = { RW_FRETS_POSITION + 12, RW_RIM_SEGMENT_MITRE, RW_HOOKS_LEG,
+                                 RW_STRINGS_TENSION + 1 };
   static const RwSlot guessed[] = { RW_BRIDGE_SAG, RW_NECK_ANGLE, RW_SETUP_ACTION + 12, RW_NECK_RELIEF_UNRODDED,
                                     RW_BRIDGE_COMPENSATION + 1 };
 
@@ -80,14 +84,16 @@ test_inside (void)
 static void
 test_wood (void)
 {
-  g_autoptr (Banded) banded = banded_new ("neck.rod_present=no|setup.neck_flex=no|@head.tension=6000|@strings.modulus=200");
+  g_autoptr (Banded) banded = banded_new ("neck.rod_present=no|setup.neck_flex=no|@head.tension=6000|"
+                                            "@strings.modulus=200");
   double relief = built_value (banded->built, "neck.relief_unrodded");
 
   expected_near ("low", banded->bands.low[RW_NECK_RELIEF_UNRODDED], relief / 1.22, 1e-3 * relief);
   expected_near ("high", banded->bands.high[RW_NECK_RELIEF_UNRODDED], relief / 0.78, 1e-3 * relief);
 }
 
-/* A slacker head sinks further: the sag on a neck that is cut takes half of it out of the action at the 12th fret. */
+/* A slacker head sinks further: the sag on a neck that is cut takes half of it out of the action at the
+ * 12th fret. */
 static void
 test_action (void)
 {

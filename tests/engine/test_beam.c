@@ -3,9 +3,9 @@
 
 #include "expected.h"
 
-/* Closed form of a half ellipse, half width 23 mm and depth 20 mm, flat side up: area pi a h/2, centroid 4h/(3 pi)
- * under the flat, second moment about it a h^3 (pi/8 - 8/(9 pi)).  W. Young & R. Budynas, Roark's Formulas for
- * Stress and Strain, properties of sections. */
+/* Closed form of a half ellipse, half width 23 mm and depth 20 mm, flat side up: area pi a h/2, centroid
+ * 4h/(3 pi) under the flat, second moment about it a h^3 (pi/8 - 8/(9 pi)).  W. Young & R. Budynas,
+ * Roark's Formulas for Stress and Strain, properties of sections. */
 #define AREA 722.57     /* mm2 */
 #define CENTROID 8.488  /* mm */
 #define INERTIA 20195.3 /* mm4 */
@@ -116,9 +116,9 @@ test_channel (void)
   expected_near ("EI", section.ei, 12600 * inertia, 1e-9 * 12600 * inertia);
 }
 
-/* A constant moment M over a neck alike all along: relief M l^2/(8 EI).  J. Gere & B. Goodno, Mechanics of Materials,
- * deflection of beams.  What is neglected, the pull's own bending of the bent neck, is sec(l/2 sqrt(P/EI)) - 1 over
- * (l/2)^2 P/(2 EI) - 1: about one per cent for 300 N over 480 mm. */
+/* A constant moment M over a neck alike all along: relief M l^2/(8 EI).  J. Gere & B. Goodno, Mechanics of
+ * Materials, deflection of beams.  What is neglected, the pull's own bending of the bent neck, is sec(l/2
+ * sqrt(P/EI)) - 1 over (l/2)^2 P/(2 EI) - 1: about one per cent for 300 N over 480 mm. */
 static void
 test_relief (void)
 {

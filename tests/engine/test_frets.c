@@ -22,8 +22,8 @@ static const Expected places[] = {
   { "22", SCALE, "frets.position[22]", 479.650, 0.0006 },
   { "24", SCALE, "frets.position[24]", 500.0625, 1e-9 },
   { "line-of-fretless", "scale.length=666.75|frets.count=0", "frets.position[24]", 500.0625, 1e-9 },
-  /* Pure intervals on the same scale: the 4th step 5/4 of the nut's note, L/5, and the 7th 3/2, L/3; 13.686 and 1.955
-   * cents off equal temperament by definition. */
+  /* Pure intervals on the same scale: the 4th step 5/4 of the nut's note, L/5, and the 7th 3/2, L/3;
+   * 13.686 and 1.955 cents off equal temperament by definition. */
   { "pure-third", SCALE "|frets.temperament=0; 0; 0; -13.68628613516517; 0; 0; 1.955000865387433",
     "frets.position[4]", 133.350, 1e-9 },
   { "pure-fifth", SCALE "|frets.temperament=0; 0; 0; -13.68628613516517; 0; 0; 1.955000865387433",

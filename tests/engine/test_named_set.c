@@ -27,8 +27,8 @@ test_names (void)
     }
 }
 
-/* On the scale that it suits each string pulls as much as such strings do, 20 to 100 N, and at most three quarters
- * of what its wire holds: common practice, no source. */
+/* On the scale that it suits each string pulls as much as such strings do, 20 to 100 N, and at most three
+ * quarters of what its wire holds: common practice, no source. */
 static void
 test_pulls (void)
 {
@@ -53,9 +53,8 @@ test_pulls (void)
     }
 }
 
-/* Unit weights of nickel-wound strings, lb/in, from a string maker's brochure ("A complete technical reference for
- * fretted instrument string tensions"); 2.5 %, as two of its own series
- * differ by 1.5 %. */
+/* Unit weights of nickel-wound strings, lb/in, from a string maker's brochure ("A complete technical
+ * reference for fretted instrument string tensions"); 2.5 %, as two of its own series differ by 1.5 %. */
 static void
 test_wound_weights (void)
 {

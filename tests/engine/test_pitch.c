@@ -1,9 +1,9 @@
 /* Pitch of fretted notes against a worked example.
  *
- * Scale 666.75 mm, nut 0.5 mm and bridge 5.5 mm over the crowns, 60 mm behind the nut and 90 mm behind the bridge,
- * steel of 200 GPa and 7850 kg/m3.  Figures worked out apart from the program, with exact geometry, for strings
- * that slip: stretch as in G. Byers, "Classic guitar intonation", American Lutherie 47 (1996); stiffness by
- * H. Fletcher, JASA 36 (1964) 203, pinned ends. */
+ * Scale 666.75 mm, nut 0.5 mm and bridge 5.5 mm over the crowns, 60 mm behind the nut and 90 mm behind the
+ * bridge, steel of 200 GPa and 7850 kg/m3.  Figures worked out apart from the program, with exact
+ * geometry, for strings that slip: stretch as in G. Byers, "Classic guitar intonation", American Lutherie
+ * 47 (1996); stiffness by H. Fletcher, JASA 36 (1964) 203, pinned ends. */
 #include "model/pitch.h"
 #include "expected.h"
 
@@ -95,7 +95,8 @@ test_held (void)
   expected_near ("cents at fret 12, held", rw_pitch_error (&example->model, 1, 12, 0), 5.69 + 4.648 - 4.61, 0.01);
 }
 
-/* What is left once fret 12 is true, to the hundredth; the set-backs here are up to 0.02 mm longer, which is 0.05 cent. */
+/* What is left once fret 12 is true, to the hundredth; the set-backs here are up to 0.02 mm longer, which
+ * is 0.05 cent. */
 static void
 test_left_over (void)
 {
@@ -110,8 +111,8 @@ test_left_over (void)
     }
 }
 
-/* Stretch puts plain strings of one note out alike, whatever their gauge; what differs is stiffness, which gains from B
- * to 4 B on the way to fret 12: 1731.234 x 3/2 x B cents, B of 8.5474e-5 and 5.6426e-5. */
+/* Stretch puts plain strings of one note out alike, whatever their gauge; what differs is stiffness, which
+ * gains from B to 4 B on the way to fret 12: 1731.234 x 3/2 x B cents, B of 8.5474e-5 and 5.6426e-5. */
 static void
 test_gauge (void)
 {
@@ -121,9 +122,9 @@ test_gauge (void)
   expected_near ("between gauges", more, 1731.234 * 1.5 * (8.5474e-5 - 5.6426e-5), 0.003);
 }
 
-/* Most modern banjos of 26 1/4 in have the bridge 13 3/16 in from fret 12, 1.59 mm beyond half the scale (a set-up
- * guide): string 1 within a factor of 1.5.  The third string is the sharp one, and a wound fourth falls back since its
- * core alone stretches: three set-up guides. */
+/* Most modern banjos of 26 1/4 in have the bridge 13 3/16 in from fret 12, 1.59 mm beyond half the scale
+ * (a set-up guide): string 1 within a factor of 1.5.  The third string is the sharp one, and a wound
+ * fourth falls back since its core alone stretches: three set-up guides. */
 static void
 test_observed (void)
 {

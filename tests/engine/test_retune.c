@@ -7,8 +7,8 @@
 
 #define STANDS "strings.set=D4 0.254 p; B3 0.305 p; G3 0.33 p; D3 0.559 w 0.305; G4 0.254 p short|"
 
-/* The fourth string from D to C: 2^(-2/12) of the frequency, so 2^(-4/12) of the pull; the others keep theirs.  Less
- * pull presses the head down less, so the strings come up. */
+/* The fourth string from D to C: 2^(-2/12) of the frequency, so 2^(-4/12) of the pull; the others keep
+ * theirs.  Less pull presses the head down less, so the strings come up. */
 static void
 test_drop_c (void)
 {
@@ -85,8 +85,8 @@ test_bad_note (void)
   g_assert_cmpstr (error->message, ==, "String 2: “H4” is no note like D4, F#3 or Bb3, and no frequency");
 }
 
-/* Capo on 2 in open G gives open A: the short string goes behind fret 7 to sound A4, or its peg pulls 2^(4/12) times
- * as much; spikes at 7, 9 and 10 are usual: common practice, no source. */
+/* Capo on 2 in open G gives open A: the short string goes behind fret 7 to sound A4, or its peg pulls
+ * 2^(4/12) times as much; spikes at 7, 9 and 10 are usual: common practice, no source. */
 static void
 test_capo (void)
 {
@@ -118,8 +118,8 @@ test_equal_slots (void)
       expected_near ("slot", rw_temper_slot (&built->result, equal, i, n), built->result.plan.fret_x[n], 1e-9);
 }
 
-/* A just scale in G on 666.75 mm.  The third string is the keynote: fret 4 is a pure third, fret 7 a pure fifth.  The
- * second string is a pure third already: its fret 3, the fifth, is 6/5 above it. */
+/* A just scale in G on 666.75 mm.  The third string is the keynote: fret 4 is a pure third, fret 7 a pure
+ * fifth.  The second string is a pure third already: its fret 3, the fifth, is 6/5 above it. */
 static void
 test_just_slots (void)
 {
@@ -136,8 +136,8 @@ test_just_slots (void)
   expected_near ("short", rw_temper_slot (&built->result, cents, 5, 9), start + (666.75 - start) / 5, 1e-9);
 }
 
-/* Meantone has pure thirds and fifths of 696.578 cents; Pythagorean thirds stand 21.506 cents over pure ones: the
- * comma 81/80. */
+/* Meantone has pure thirds and fifths of 696.578 cents; Pythagorean thirds stand 21.506 cents over pure
+ * ones: the comma 81/80. */
 static void
 test_temperaments (void)
 {

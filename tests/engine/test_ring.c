@@ -1,7 +1,7 @@
 /* The rim as a ring: closed forms against an energy and a frame solution.
  *
- * The example: sugar maple of 12.6 GPa (USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190, 2010), 19 mm
- * thick and 63.5 mm high, on a mean radius of 130 mm; worked apart from the program. */
+ * The example: sugar maple of 12.6 GPa (USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190,
+ * 2010), 19 mm thick and 63.5 mm high, on a mean radius of 130 mm; worked apart from the program. */
 #include "model/ring.h"
 
 #include <math.h>
@@ -41,7 +41,8 @@ test_energy (void)
   expected_near ("by energy", rw_ring_along (W, R, EI), change, 1e-8);
 }
 
-/* A quarter of the ring as a frame of straight beams: displacements along and across, and turn, at each corner. */
+/* A quarter of the ring as a frame of straight beams: displacements along and across, and turn, at each
+ * corner. */
 #define BEAMS 90
 #define SIZE (3 * (BEAMS + 1))
 

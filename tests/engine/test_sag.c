@@ -118,7 +118,8 @@ test_influence (void)
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (points); i++)
-    expected_near ("influence", rw_feet_influence (points[i].at, (RwPoint2){ 0.3, 0 }, 1, 1000), points[i].value, 1e-9);
+    expected_near ("influence", rw_feet_influence (points[i].at, (RwPoint2){ 0.3, 0 }, 1, 1000),
+                   points[i].value, 1e-9);
 }
 
 /* What a load here does there, the same load there does here (Maxwell and Betti); at the edge nothing moves. */
@@ -168,9 +169,9 @@ test_observed (void)
   g_assert_cmpfloat (sag, <, 3.2 * 2);
 }
 
-/* The head under the bridge is a spring about three times as stiff as what steel strings add: D. Politzer, "Arithmetic
- * of spring forces on the banjo bridge", arXiv 2104.06616; factor 2.  Strings: sum of E A (sin a1 + sin a2)^2/lt and of
- * T (1/L + 1/d). */
+/* The head under the bridge is a spring about three times as stiff as what steel strings add: D. Politzer,
+ * "Arithmetic of spring forces on the banjo bridge", arXiv 2104.06616; factor 2.  Strings: sum of E A (sin
+ * a1 + sin a2)^2/lt and of T (1/L + 1/d). */
 static void
 test_spring_share (void)
 {

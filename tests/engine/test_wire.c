@@ -27,21 +27,21 @@ static const Expected rows[] = {
   /* Least strength of music wire at .010 in, near 2.7 GPa: ASTM A228, from memory.  1203.8 MPa of it. */
   { "strength/d4", FIVE, "strings.strength_share[1]", 100 * 1203.8 / 2700, 0.5 },
 
-  /* 219.4 N on an 8-32 nut with K = 0.2: 0.183 N m; 0.30 black and 0.12 greased, Shigley's Mechanical Engineering
-   * Design, table 8-15.  Load of the 24 hooks of an 11 in head at 6000 N/m. */
+  /* 219.4 N on an 8-32 nut with K = 0.2: 0.183 N m; 0.30 black and 0.12 greased, Shigley's Mechanical
+   * Engineering Design, table 8-15.  Load of the 24 hooks of an 11 in head at 6000 N/m. */
   { "torque/plain", "rim.outer_diameter=279.4|rim.crest_inset=0|hooks.count=24", "hooks.torque", 183, 1.8 },
   { "torque/black", "rim.outer_diameter=279.4|rim.crest_inset=0|hooks.count=24", "hooks.torque_high", 274, 2.7 },
   { "torque/greased", "rim.outer_diameter=279.4|rim.crest_inset=0|hooks.count=24", "hooks.torque_low", 109.7, 1.1 },
 };
 
-/* R. W. Young, JASA 24 (1952) 267: a partial is sharp by 3.4e13 n^2 d^2/(f^2 l^4) cents, d and l in cm, with E/rho of
- * 25.5e10 cm2/s2; 0.5 %.  In inches the constant is 5.3e12, 1 %. */
+/* R. W. Young, JASA 24 (1952) 267: a partial is sharp by 3.4e13 n^2 d^2/(f^2 l^4) cents, d and l in cm,
+ * with E/rho of 25.5e10 cm2/s2; 0.5 %.  In inches the constant is 5.3e12, 1 %. */
 static void
 test_young (void)
 {
   double rho = 7850, modulus = 25.5e6 * rho * 1e-9; /* GPa */
-  g_autofree char *changes = g_strdup_printf ("scale.length=650|strings.modulus=%.12g|strings.set=220 0.5 p; B3 0.3 p; "
-                                              "G3 0.3 p", modulus);
+  g_autofree char *changes = g_strdup_printf ("scale.length=650|strings.modulus=%.12g|"
+                                              "strings.set=220 0.5 p; B3 0.3 p; G3 0.3 p", modulus);
   g_autoptr (Built) built = built_new (changes);
   double b = built_value (built, "strings.stiffness[1]") * 1e-6;
   double cents = 1200 / log (2) / 2 * b; /* per n^2, small */
@@ -52,9 +52,9 @@ test_young (void)
   expected_near ("against inches", cents / inches, 1, 0.01);
 }
 
-/* A string shortened at its tension is stiffer by the square of the lengths: from fret 12 to fret 21, 2^(18/12) =
- * 2.83.  J. A. Kemp, SN Applied Sciences 2 (2020) 636, measured 100 cents at partial 10 and at partial 6 of a bass
- * string: 100/36 to 100/100 = 2.78; 5 %. */
+/* A string shortened at its tension is stiffer by the square of the lengths: from fret 12 to fret 21,
+ * 2^(18/12) = 2.83.  J. A. Kemp, SN Applied Sciences 2 (2020) 636, measured 100 cents at partial 10 and at
+ * partial 6 of a bass string: 100/36 to 100/100 = 2.78; 5 %. */
 static void
 test_kemp (void)
 {
