@@ -19,7 +19,7 @@ typedef struct
 /* What is shown is cut into tiles: the renderer copies a node two or three times on its way to the screen, and
  * a tile stays in the processor's cache meanwhile.  Device pixels. */
 #define TILE_WIDTH 256
-#define TILE_HEIGHT 128
+#define TILE_HEIGHT 64
 
 struct _RwRaster
 {
@@ -92,32 +92,50 @@ is_usable (const RwRaster *self, const RwRasterJob *job)
          && self->painted.height == job->height && self->painted.device_scale == job->device_scale;
 }
 
-/* Adds the part of a box that is in sight. */
-static void
-add_box (GArray *boxes, const RwRasterJob *job, RwBox box)
+static double
+tile_width (const RwRasterJob *job)
 {
-  RwBox seen = { MAX (box.x0, 0), MAX (box.y0, 0), MIN (box.x1, job->width), MIN (box.y1, job->height) };
+  return (double) TILE_WIDTH / job->device_scale;
+}
 
-  if (seen.x0 < seen.x1 && seen.y0 < seen.y1)
-    g_array_append_val (boxes, seen);
+static double
+tile_height (const RwRasterJob *job)
+{
+  return (double) TILE_HEIGHT / job->device_scale;
+}
+
+/* Adds the tiles of the picture that a box touches, as far as they are in sight: so each tile is shown from the
+ * picture or from a patch, and none of them twice. */
+static void
+add_box (const RwRaster *self, const RwRasterJob *job, RwBox box, cairo_region_t *region)
+{
+  double wide = tile_width (job), high = tile_height (job);
+  RwPoint shift = is_usable (self, job) ? shift_of (self, job) : (RwPoint){ 0, 0 };
+  RwBox all = { shift.x + wide * floor ((box.x0 - shift.x) / wide), shift.y + high * floor ((box.y0 - shift.y) / high),
+                shift.x + wide * ceil ((box.x1 - shift.x) / wide), shift.y + high * ceil ((box.y1 - shift.y) / high) };
+  RwBox seen = { MAX (all.x0, 0), MAX (all.y0, 0), MIN (all.x1, job->width), MIN (all.y1, job->height) };
+  cairo_rectangle_int_t area = { (int) seen.x0, (int) seen.y0, (int) (seen.x1 - seen.x0),
+                                 (int) (seen.y1 - seen.y0) };
+
+  if (area.width > 0 && area.height > 0)
+    cairo_region_union_rectangle (region, &area);
 }
 
 /* Strips that have come into sight at the sides of a moved picture. */
 static void
-add_strips (const RwRaster *self, const RwRasterJob *job, GArray *boxes)
+add_strips (const RwRaster *self, const RwRasterJob *job, cairo_region_t *region)
 {
   RwPoint d = shift_of (self, job);
   double w = job->width, h = job->height;
 
   if (d.x != 0)
-    add_box (boxes, job, d.x > 0 ? (RwBox){ 0, 0, d.x, h } : (RwBox){ w + d.x, 0, w, h });
+    add_box (self, job, d.x > 0 ? (RwBox){ 0, 0, d.x, h } : (RwBox){ w + d.x, 0, w, h }, region);
   if (d.y != 0)
-    add_box (boxes, job, d.y > 0 ? (RwBox){ MAX (d.x, 0), 0, w + MIN (d.x, 0), d.y }
-                                 : (RwBox){ MAX (d.x, 0), h + d.y, w + MIN (d.x, 0), h });
+    add_box (self, job, d.y > 0 ? (RwBox){ 0, 0, w, d.y } : (RwBox){ 0, h + d.y, w, h }, region);
 }
 
 static void
-add_changes (const RwRaster *self, const RwRasterJob *job, double grain, GArray *boxes)
+add_changes (const RwRaster *self, const RwRasterJob *job, double grain, cairo_region_t *region)
 {
   g_autoptr (RwStamps) stamps = rw_stamps_new (job->layout, job->ghost);
   g_autoptr (GArray) changed = rw_stamps_diff (self->stamps, stamps, grain);
@@ -126,18 +144,9 @@ add_changes (const RwRaster *self, const RwRasterJob *job, double grain, GArray 
     {
       RwBox box = g_array_index (changed, RwBox, i);
 
-      add_box (boxes, job, (RwBox){ floor (box.x0 + job->place.x), floor (box.y0 + job->place.y),
-                                    ceil (box.x1 + job->place.x), ceil (box.y1 + job->place.y) });
+      add_box (self, job, (RwBox){ box.x0 + job->place.x, box.y0 + job->place.y, box.x1 + job->place.x,
+                                   box.y1 + job->place.y }, region);
     }
-}
-
-/* Adds a box to a region of whole pixels. */
-static void
-unite (cairo_region_t *region, RwBox box)
-{
-  cairo_rectangle_int_t area = { (int) box.x0, (int) box.y0, (int) (box.x1 - box.x0), (int) (box.y1 - box.y0) };
-
-  cairo_region_union_rectangle (region, &area);
 }
 
 /* Boxes that cover the region and do not overlap: they are painted at the same time. */
@@ -162,18 +171,15 @@ boxes_of (const cairo_region_t *region)
 static cairo_region_t *
 wrong_region (const RwRaster *self, const RwRasterJob *job, double grain)
 {
-  g_autoptr (GArray) boxes = g_array_new (FALSE, FALSE, sizeof (RwBox));
   cairo_region_t *region = cairo_region_create ();
 
   if (is_usable (self, job))
     {
-      add_strips (self, job, boxes);
-      add_changes (self, job, grain, boxes);
+      add_strips (self, job, region);
+      add_changes (self, job, grain, region);
     }
   else
-    add_box (boxes, job, (RwBox){ 0, 0, job->width, job->height });
-  for (guint i = 0; i < boxes->len; i++)
-    unite (region, g_array_index (boxes, RwBox, i));
+    add_box (self, job, (RwBox){ 0, 0, job->width, job->height }, region);
   return region;
 }
 
@@ -199,7 +205,7 @@ tile_node (cairo_surface_t *surface, RwBox tile)
 static void
 add_tiles (GPtrArray *nodes, const RwRasterJob *job, RwBox box, cairo_surface_t *surface)
 {
-  double wide = (double) TILE_WIDTH / job->device_scale, high = (double) TILE_HEIGHT / job->device_scale;
+  double wide = tile_width (job), high = tile_height (job);
 
   for (double y = box.y0; y < box.y1; y += high)
     for (double x = box.x0; x < box.x1; x += wide)

@@ -7,10 +7,11 @@
 /* Half of the widest line, and what antialiasing adds, pixels. */
 #define LINE_REACH 3.0
 
-/* Boxes are put together where that adds less than a third, or as much as a small patch costs anyway. */
-#define WASTE 1.33
-#define SMALL_AREA 4000.0
-#define BOXES_MAX 8
+/* Boxes are put together where that adds less than a tenth, or as much as a small patch costs anyway.  On a large
+ * screen pixels cost more than boxes: each goes through memory half a dozen times on its way to the eye. */
+#define WASTE 1.1
+#define SMALL_AREA 1000.0
+#define BOXES_MAX 24
 
 /* Less than a thousandth of a micrometre is noise. */
 #define NOISE 1e-6

@@ -288,7 +288,7 @@ paint_mark (const Painter *painter, const RwPlacedMark *mark)
 static void
 paint_dimensions (const Painter *painter, const RwLayout *layout)
 {
-  g_autoptr (RwLetterer) letterer = rw_letterer_new (painter->cr);
+  g_autoptr (RwLetterer) letterer = NULL; /* costs more than many a part of a drawing: only where needed */
 
   set_pen (painter, rw_pen_style (RW_PEN_CONSTRUCTION));
   set_ink (painter, rw_pen_style (RW_PEN_CONSTRUCTION));
@@ -298,8 +298,15 @@ paint_dimensions (const Painter *painter, const RwLayout *layout)
 
   set_colour (painter->cr, &painter->palette->ink, 1);
   for (guint i = 0; i < layout->texts->len; i++)
-    if (sees (painter, g_array_index (layout->texts, RwPlacedText, i).box))
-      rw_letterer_show (letterer, &g_array_index (layout->texts, RwPlacedText, i));
+    {
+      const RwPlacedText *text = &g_array_index (layout->texts, RwPlacedText, i);
+
+      if (!sees (painter, text->box))
+        continue;
+      if (letterer == NULL)
+        letterer = rw_letterer_new (painter->cr);
+      rw_letterer_show (letterer, text);
+    }
 }
 
 void
