@@ -98,7 +98,8 @@ emit (GBytes *bytes, RwStudyFormat format, GError **error)
 
   if (format > RW_STUDY_SVG && isatty (STDOUT_FILENO))
     {
-      g_set_error (error, RW_OPTIONS_ERROR, 0, "A picture is nothing for a terminal; send it to a file, as in >plot.%s",
+      g_set_error (error, RW_OPTIONS_ERROR, 0,
+                   "A picture is nothing for a terminal; send it to a file, as in >plot.%s",
                    rw_study_format_name (format));
       return FALSE;
     }
@@ -144,8 +145,8 @@ rw_cli_study (const RwOptions *options, GError **error)
     return FAILED;
   if (!rw_study_has_numbers (study))
     {
-      g_set_error (error, RW_OPTIONS_ERROR, 0, "The study %s can't be worked out for this build; rimwright check says why",
-                   study->id);
+      g_set_error (error, RW_OPTIONS_ERROR, 0,
+                   "The study %s can't be worked out for this build; rimwright check says why", study->id);
       return FAILED;
     }
   bytes = rw_study_write (study, format, &look, error);

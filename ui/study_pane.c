@@ -8,23 +8,29 @@
 #include "plot_view.h"
 #include "study_output.h"
 #include "study_table.h"
+#include "tuning_bar.h"
 #include "what_if_bar.h"
 #include "words.h"
 
 /* In the list of studies, after those that need no question. */
-#define WHAT_IF RW_STUDY_COUNT
+enum
+{
+  WHAT_IF = RW_STUDY_COUNT,
+  TUNING,
+  CHOICES,
+};
 
 struct _RwStudyPane
 {
   GtkBox parent;
 
   RwDocument *document;
-  int         choice; /* an RwStudyKind, or WHAT_IF */
+  int         choice; /* an RwStudyKind, or one of the above */
   RwStudy    *study; /* shown now */
   gboolean    stale; /* changed while out of sight */
 
   GtkWidget *tools;
-  GtkWidget *what_if; /* what is asked, over the plot */
+  GtkWidget *what_if, *tuning; /* what is asked, over the plot */
   GtkWidget *pages; /* GtkStack: plot, table, or a message */
   GtkWidget *plot;
   GtkWidget *table;
@@ -92,6 +98,8 @@ make_study (RwStudyPane *self)
 
   if (self->choice == WHAT_IF)
     study = rw_what_if_bar_study (RW_WHAT_IF_BAR (self->what_if), translate);
+  if (self->choice == TUNING)
+    study = rw_tuning_bar_study (RW_TUNING_BAR (self->tuning), translate);
   if (study != NULL)
     return study;
   return rw_study_new ((RwStudyKind) (self->choice % RW_STUDY_COUNT), rw_document_now (self->document), translate);
@@ -150,6 +158,7 @@ on_kind (RwStudyPane *self, GParamSpec *spec, GtkDropDown *chooser)
 {
   self->choice = (int) gtk_drop_down_get_selected (chooser);
   gtk_widget_set_visible (self->what_if, self->choice == WHAT_IF);
+  gtk_widget_set_visible (self->tuning, self->choice == TUNING);
   on_changed (self);
 }
 
@@ -165,7 +174,7 @@ on_table (RwStudyPane *self, GtkToggleButton *button)
 static void
 build_tools (RwStudyPane *self)
 {
-  const char *titles[RW_STUDY_COUNT + 2] = { [WHAT_IF] = _("What if") };
+  const char *titles[CHOICES + 1] = { [WHAT_IF] = _("What if"), [TUNING] = _("Another tuning") };
   GtkWidget *chooser, *as_table = gtk_toggle_button_new_with_label (_("Table"));
 
   for (int kind = 0; kind < RW_STUDY_COUNT; kind++)
@@ -225,16 +234,24 @@ rw_study_pane_init (RwStudyPane *self)
   g_signal_connect (self, "map", G_CALLBACK (on_map), NULL);
 }
 
+/* Hidden until its study is chosen. */
+static GtkWidget *
+add_bar (RwStudyPane *self, GtkWidget *bar)
+{
+  gtk_widget_hide (bar);
+  gtk_box_prepend (GTK_BOX (self), bar);
+  g_signal_connect_object (bar, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
+  return bar;
+}
+
 GtkWidget *
 rw_study_pane_new (RwDocument *document)
 {
   RwStudyPane *self = g_object_new (RW_TYPE_STUDY_PANE, NULL);
 
   self->document = g_object_ref (document);
-  self->what_if = rw_what_if_bar_new (document);
-  gtk_widget_hide (self->what_if);
-  gtk_box_prepend (GTK_BOX (self), self->what_if);
-  g_signal_connect_object (self->what_if, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
+  self->what_if = add_bar (self, rw_what_if_bar_new (document));
+  self->tuning = add_bar (self, rw_tuning_bar_new (document));
   g_signal_connect_object (document, "noted", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }

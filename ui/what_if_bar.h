@@ -1,5 +1,5 @@
-/* What is asked of a what if: a result, a parameter that is to give it, and the value wanted; and the answer, which can
- * be put into the build as one step of undo.
+/* What is asked of a what if: a result, a parameter that is to give it, and the value wanted; and the answer,
+ * which can be put into the build as one step of undo.
  *
  * Signal
  *   changed  ()   another question is asked

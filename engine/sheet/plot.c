@@ -303,18 +303,20 @@ rw_plot_load (RwPlot *plot, double x, double y, const char *figure)
 /* ---- bars and limits ---- */
 
 void
-rw_plot_bar (RwPlot *plot, RwBox span, const char *text)
+rw_plot_bar (RwPlot *plot, RwBox span, double limit, const char *text)
 {
   double x0 = across (plot, span.x0), x1 = across (plot, span.x1);
   double y0 = up (plot, span.y0), y1 = up (plot, span.y1);
   gboolean above = fabs (span.y1) >= fabs (span.y0);
-  double over = fmax (0, x1 - x0 - BAR_MOST) / 2;
+  double over = fmax (0, x1 - x0 - BAR_MOST) / 2, end = above ? y1 : y0;
 
+  if (isfinite (limit) && fabs (up (plot, limit) - end) < CAPITAL + 2)
+    end = above ? fmax (end, up (plot, limit)) : fmin (end, up (plot, limit));
   x0 += over;
   x1 -= over;
   rw_sheet_box (plot->sheet, RW_PEN_EDGE, RW_TINT_METAL, x0, y0, x1, y1);
   if (text != NULL)
-    add_figure (plot, (x0 + x1) / 2, above ? y1 + 1 : y0 - CAPITAL - 1, RW_ALIGN_MIDDLE, text);
+    add_figure (plot, (x0 + x1) / 2, above ? end + 1 : end - CAPITAL - 1, RW_ALIGN_MIDDLE, text);
 }
 
 void

@@ -58,8 +58,8 @@ void rw_plot_load (RwPlot *plot, double x, double y, const char *figure);
 RwPoint rw_plot_place (const RwPlot *plot, double x, double y);
 
 /* A bar over span: x0 < x1 its sides, drawn narrower where that is wide, and y0 < y1.  figure, which may be NULL,
- * stands beyond the end that is farther from 0. */
-void rw_plot_bar (RwPlot *plot, RwBox span, const char *figure);
+ * stands beyond the end that is farther from 0, and beyond a limit (NaN: none) that would run through it. */
+void rw_plot_bar (RwPlot *plot, RwBox span, double limit, const char *figure);
 
 /* A level that something should not pass, between two places. */
 void rw_plot_limit (RwPlot *plot, double y, double from, double to, const char *label);

@@ -138,6 +138,6 @@ rw_care_chart (const RwCare *care, double width, RwStyle style)
   for (guint i = 0; i < ranked->len; i++)
     draw_row (&chart, &columns, care, i, g_array_index (ranked, guint, i));
   rw_sheet_set (chart.sheet, RW_LAYER_AXES, RW_SUBJECT_NONE);
-  rw_chart_tick (&chart, 1, RW_PEN_HIDDEN, _("the whole limit"));
+  rw_chart_tick (&chart, 1, RW_PEN_HIDDEN, C_("axis", "limit"));
   return chart.sheet;
 }

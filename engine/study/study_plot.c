@@ -201,6 +201,16 @@ add_loads (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
     }
 }
 
+/* The level in the same row; NaN: none. */
+static double
+limit_of (const Panel *panel, guint row)
+{
+  for (guint i = 0; i < panel->study->columns->len; i++)
+    if (column_of (panel, i) != NULL && column_of (panel, i)->role == RW_COLUMN_LIMIT)
+      return shown (panel, column_of (panel, i)->unit, column_of (panel, i)->values[row]);
+  return NAN;
+}
+
 static void
 add_bars (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
 {
@@ -216,7 +226,7 @@ add_bars (const Panel *panel, RwPlot *plot, const RwStudyColumn *column)
       if (!isfinite (value))
         continue;
       text = rw_quantity_write (value, "", RW_UNITS_MM, decimals, panel->style.decimal);
-      rw_plot_bar (plot, span, text);
+      rw_plot_bar (plot, span, limit_of (panel, row), text);
     }
 }
 

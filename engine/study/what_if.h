@@ -61,9 +61,9 @@ typedef struct
   double        low, high; /* of the result over the parameter's range */
 } RwWhatIfAnswer;
 
-/* rw_what_if_solve: Given the curve of the same question; its pieces are searched for a change of sign, the one nearest to the present value first,
- * and the root is found in it to the last few bits.  A result that is reached and left again between two points of the
- * curve is not seen. */
+/* rw_what_if_solve: Given the curve of the same question, its pieces are searched for a change of sign, the one
+ * nearest to the present value first, and the root is found in it to the last few bits.  A result that is reached
+ * and left again between two points of the curve is not seen. */
 RwWhatIfAnswer rw_what_if_solve (const RwWhatIf *what, const RwWhatIfCurve *curve, double wanted);
 
 /* The base with the parameter at a value; FALSE where that is out of its range. */

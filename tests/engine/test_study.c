@@ -2,8 +2,12 @@
 #include "study/study.h"
 
 #include <math.h>
+#include <string.h>
 
+#include "model/retune.h"
 #include "sheet/plot.h"
+#include "study/tuning.h"
+#include "table/note.h"
 #include "expected.h"
 #include "random_design.h"
 
@@ -214,6 +218,65 @@ test_plots (void)
     }
 }
 
+/* Pull goes by the square of the frequency: a semitone up is 2^(2/12), a whole tone down 2^(-4/12). */
+static void
+test_tuning (void)
+{
+  g_autoptr (Built) built = built_new ("");
+  g_autoptr (GError) error = NULL;
+  g_auto (GStrv) notes = rw_tuning_read ("D4, C4 G3;C3  G4", &built->design.strings_set, &error);
+  g_autofree RwResult *then = g_new0 (RwResult, 1);
+  g_autoptr (RwStudy) study = NULL;
+
+  g_assert_no_error (error);
+  g_assert_true (rw_retune (&built->result, NULL, (const char *const *) notes, then, &error));
+  study = rw_study_tuning (&built->result, then, in_english);
+  g_assert_cmpstr (rw_study_column_at (study, 0)->title, ==, "Pull then");
+  for (guint row = 0; row < 5; row++)
+    {
+      double ratio = row == 1 ? exp2 (2 / 12.0) : row == 3 ? exp2 (-4 / 12.0) : 1;
+      double now = built->result.value[RW_STRINGS_TENSION + row + 1];
+
+      expected_near ("now", value_at (study, 1, row), now, 0);
+      expected_near ("then", value_at (study, 0, row), ratio * now, 1e-9 * now);
+    }
+}
+
+/* Every named tuning is for some instrument: as many notes as strings, each a note. */
+static void
+test_tunings (void)
+{
+  g_autoptr (Built) built = built_new ("");
+  const RwStringSet *set = &built->design.strings_set;
+  int fit = 0;
+
+  for (int i = 0; i < rw_tunings_count; i++)
+    {
+      g_auto (GStrv) notes = g_strsplit (rw_tunings[i].notes, " ", -1);
+
+      for (int k = 0; notes[k] != NULL; k++)
+        g_assert_true (rw_note_frequency (notes[k], 440) > 0);
+      if (rw_tuning_fits (&rw_tunings[i], set))
+        {
+          g_assert_cmpuint (g_strv_length (notes), ==, 5);
+          fit++;
+        }
+    }
+  g_assert_cmpint (fit, >=, 5);
+  g_assert_cmpint (fit, <, rw_tunings_count);
+}
+
+static void
+test_tuning_refused (void)
+{
+  g_autoptr (Built) built = built_new ("");
+  g_autoptr (GError) error = NULL;
+
+  g_assert_null (rw_tuning_read ("D4 B3 G3 D3", &built->design.strings_set, &error));
+  g_assert_error (error, RW_PARAM_ERROR, RW_PARAM_ERROR_VALUE);
+  g_assert_nonnull (strstr (error->message, "5 notes"));
+}
+
 /* Pointing at a number finds it, in either plot; keys go through a column and over to the next, and stop at its
  * ends. */
 static void
@@ -277,6 +340,9 @@ main (int argc, char **argv)
   g_test_add_func ("/study/hooks", test_hooks);
   g_test_add_func ("/study/seasons", test_seasons);
   g_test_add_func ("/study/spots", test_spots);
+  g_test_add_func ("/study/tuning", test_tuning);
+  g_test_add_func ("/study/tuning/names", test_tunings);
+  g_test_add_func ("/study/tuning/refused", test_tuning_refused);
   g_test_add_func ("/study/plots", test_plots);
   g_test_add_func ("/study/ticks", test_ticks);
   return g_test_run ();

@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""test_study.py RIMWRIGHT [CASE...]: works with the studies of the set-up, on the present display, by pointer and keys.
+"""test_study.py RIMWRIGHT [CASE...]: works with the studies of the set-up by pointer and keys, on the present display.
 
 What is expected is worked out here, from the definitions, or is what the command line says of the same build, which
 is tested apart.
@@ -20,7 +20,7 @@ from drive import Failure, Program, asked, name_of, place, role, wait, walk, x  
 
 RIMWRIGHT = sys.argv[1]
 STUDIES = ["Pitch of the frets", "Action along the neck", "Pull and stress of the strings", "Sag of the head",
-           "Hooks and tightening", "Movement over the seasons", "What if"]
+           "Hooks and tightening", "Movement over the seasons", "What if", "Another tuning"]
 
 
 def expect(condition, what):
@@ -130,6 +130,22 @@ def case_what_if(window):
     window.keys("ctrl+z")
     window.click("Scale and frets")
     window.await_text("Scale length", "650")
+
+
+def case_another_tuning(window):
+    """The pull goes by the square of the frequency: the 2nd string a semitone up, put into the build."""
+    study(window, "Another tuning")
+    before = float(listed("strings")[1]["Pull, N"])
+    window.enter("Notes", "D4 C4 G3 D3")
+    window.await_words("^5 notes are wanted")
+    window.enter("Notes", "D4 C4 G3 D3 G4")
+    window.await_words("^Action at fret 12: .+ was 2.40 mm")
+    window.click("Table", "toggle button")
+    window.await_words("^%.1f$" % (before * 2 ** (2 / 12)))
+    window.click("Apply")
+    window.await_no_words("^%.1f$" % before)
+    window.keys("ctrl+z")
+    window.await_words("^%.1f$" % before)
 
 
 def case_save(window):
