@@ -77,6 +77,15 @@ rw_dialog_open (GtkWindow *parent, RwPathFunc done, gpointer user_data)
 }
 
 void
+rw_dialog_open_any (GtkWindow *parent, const char *title, RwPathFunc done, gpointer user_data)
+{
+  GtkFileChooserNative *dialog
+      = gtk_file_chooser_native_new (title, parent, GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"), _("_Cancel"));
+
+  show_chooser (dialog, done, user_data);
+}
+
+void
 rw_dialog_save (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data)
 {
   GtkFileChooserNative *dialog = gtk_file_chooser_native_new (

@@ -8,6 +8,8 @@
 typedef void (*RwPathFunc) (const char *path, gpointer user_data);
 
 void rw_dialog_open   (GtkWindow *parent, RwPathFunc done, gpointer user_data);
+/* Any file under a title. */
+void rw_dialog_open_any (GtkWindow *parent, const char *title, RwPathFunc done, gpointer user_data);
 /* suggestion: a file's name without folder, or the whole path of the present file. */
 void rw_dialog_save   (GtkWindow *parent, const char *suggestion, RwPathFunc done, gpointer user_data);
 /* Any file under a title; suggestion is its name. */

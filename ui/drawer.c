@@ -9,6 +9,7 @@
 #include "dimensions_pane.h"
 #include "findings_pane.h"
 #include "steps_pane.h"
+#include "stock_pane.h"
 #include "study_pane.h"
 
 struct _RwDrawer
@@ -48,6 +49,9 @@ make_pane (RwDrawer *self, RwDrawerPage page)
     case RW_PAGE_CARE:
       pane = rw_care_pane_new (self->document);
       tools = rw_care_pane_tools (RW_CARE_PANE (pane));
+      break;
+    case RW_PAGE_STOCK:
+      pane = rw_stock_pane_new (self->document);
       break;
     case RW_PAGE_COMPARE:
       pane = rw_compare_pane_new (self->document);
@@ -138,6 +142,7 @@ build_bar (RwDrawer *self)
   add_tab (self, bar, RW_PAGE_STEPS, _("Steps"));
   add_tab (self, bar, RW_PAGE_STUDY, _("Set-up"));
   add_tab (self, bar, RW_PAGE_CARE, _("Care"));
+  add_tab (self, bar, RW_PAGE_STOCK, _("Stock"));
   add_tab (self, bar, RW_PAGE_COMPARE, _("Compare"));
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[RW_PAGE_FINDINGS]), TRUE);
 

@@ -1,4 +1,5 @@
-/* The drawer under the sheet: findings, dimensions, steps, studies of the set-up, care, comparing.  Each page is made
+/* The drawer under the sheet: findings, dimensions, steps, studies of the set-up, care, stock,
+ * comparing.  Each page is made
  * when it is first shown. */
 #pragma once
 
@@ -13,6 +14,7 @@ typedef enum
   RW_PAGE_STEPS,
   RW_PAGE_STUDY,
   RW_PAGE_CARE,
+  RW_PAGE_STOCK,
   RW_PAGE_COMPARE,
   RW_PAGE_COUNT,
 } RwDrawerPage;

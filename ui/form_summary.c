@@ -193,6 +193,14 @@ shop (const Build *build)
   return g_strdup_printf (_("Kerf %s"), kerf);
 }
 
+static char *
+stock (const Build *build)
+{
+  g_autofree char *kerf = value (build, RW_P_stock_rip_kerf), *planing = value (build, RW_P_stock_planing);
+
+  return g_strdup_printf (_("Ripping kerf %s, %s for planing"), kerf, planing);
+}
+
 /* How many numbers of a group the maker has moved; as_given where there are none. */
 static char *
 moved (const Build *build, RwParamId first, const char *as_given)
@@ -244,6 +252,7 @@ static const struct
   { RW_P_bridge_height, bridge },
   { RW_P_setup_action, set_up },
   { RW_P_shop_kerf, shop },
+  { RW_P_stock_rip_kerf, stock },
   { RW_P_tolerance_action, close_enough },
   { RW_P_scatter_mitre, care },
   { RW_P_limits_rim_wall, limits },

@@ -193,7 +193,8 @@ try_round (Search *search, const RwCutting *cutting, const RwDesign *design, con
       int kinds = 0, missing;
 
       if (touches_fact (search, choice) || is_one_of_many (search->found, choice)
-          || is_more_than_needed (search->found, choice) || is_more_than_needed (search->partly, choice))
+          || is_more_than_needed (first == NULL ? search->partly : search->found, choice)
+          || is_more_than_needed (search->found, choice))
         continue;
       missing = missing_with (search, &last->design, &kinds);
       if (missing == 0)
