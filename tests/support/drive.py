@@ -221,12 +221,15 @@ class Program:
         x("xdotool", "click", "1")
         time.sleep(0.1)
 
-    def activate(self, name, kind=None):
-        """As a screen reader does it; for what stands in a surface of its own, whose place on the screen the bus does
-        not know."""
-        node, _ = self.find(name, kind)
-        if not asked(node.get_action_iface().do_action, 0):
-            raise Failure("“%s” can't be activated" % name)
+    def activate(self, name, kind=None, window=None):
+        """Presses as a screen reader does; what of a name has an action."""
+        self.find(name, kind, window)
+        for node, _ in self.all(name, kind, window):
+            actions = node.get_action_iface() if "Action" in interfaces(node) else None
+            if actions and asked(actions.get_n_actions, default=0) > 0 and asked(actions.do_action, 0):
+                time.sleep(0.1)
+                return
+        raise Failure("“%s” can't be activated" % name)
 
     def click_words(self, pattern):
         """Clicks on a label that is no control."""
