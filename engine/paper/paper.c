@@ -41,11 +41,3 @@ rw_paper_kind_find (const char *id)
       return i;
   return -1;
 }
-
-RwSheet *
-rw_paper_general (const RwPaperJob *job)
-{
-  if (job->page > 0)
-    return NULL;
-  return rw_draw (RW_VIEW_WHOLE, job->result, job->measured, job->style);
-}

@@ -24,7 +24,7 @@ rw_paper_pot (const RwPaperJob *job)
                  _("Hook as tightened. Measure a head, the hoop and one finished hook and shoe before the "
                      "holes are drilled."));
   rw_paper_line (&draft, &notes,
-                 _("Measured: head band bore ____________   collar ____________   hoop height ____________ "
-                     "  shoe stand-off ____________"));
+                 _("Measured: head band bore ____________   collar ____________   hoop height ____________"));
+  rw_paper_line (&draft, &notes, _("Shoe stand-off ____________   hook leg ____________"));
   return rw_paper_end (&draft);
 }

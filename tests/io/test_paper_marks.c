@@ -99,6 +99,7 @@ static const struct
   const char *kind, *changes;
   const char *words[8];
 } marks[] = {
+  { "general", "", { "treble", "bass", "tail", "seen from the head side" } },
   { "segment", "", { "seen from the head side", "grain", "360°", "18.00°", "Course 1", "half rings", "advances" } },
   { "segment", "rim.construction=staves", { "Stave card", "grain", "staves", "360°", "half" } },
   { "segment", "rim.construction=plies", { "Ply card", "grain", "ply", "scarf" } },
