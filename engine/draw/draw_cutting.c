@@ -408,8 +408,9 @@ longest (const RwCutting *cutting)
 static Page
 page_begin (const RwCutting *cutting, const RwDesign *design, RwStyle style, double width)
 {
-  return (Page){ { rw_sheet_new (_("Cutting plan"), style), NULL, design, NULL }, cutting, design, style, width,
-                 (width - DIMENSIONS) / longest (cutting), 0 };
+  return (Page){ .draft = { .sheet = rw_sheet_new (_("Cutting plan"), style), .design = design },
+                 .cutting = cutting, .build = design, .style = style, .width = width,
+                 .along = (width - DIMENSIONS) / longest (cutting) };
 }
 
 /* Row n: what is missing, then boards, then bars; FALSE where there is no such row. */
