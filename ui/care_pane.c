@@ -286,16 +286,18 @@ on_save (RwCarePane *self)
 /* ---- making and unmaking ---- */
 
 static GtkWidget *
-add_entry (RwCarePane *self, const char *label, RwRange range, double value)
+add_entry (RwCarePane *self, GtkWidget *line, const char *label, RwRange range, double value)
 {
   GtkWidget *words = gtk_label_new (label), *entry = rw_number_entry_new (&range, label);
 
   rw_number_entry_set_style (RW_NUMBER_ENTRY (entry), rw_document_style (self->document));
   rw_number_entry_set_value (RW_NUMBER_ENTRY (entry), value);
   rw_access_name (entry, label);
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), 7);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), 7);
   g_signal_connect_object (entry, "entered", G_CALLBACK (on_chance), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self->tools), words);
-  gtk_box_append (GTK_BOX (self->tools), entry);
+  gtk_box_append (GTK_BOX (line), words);
+  gtk_box_append (GTK_BOX (line), entry);
   return entry;
 }
 
@@ -314,8 +316,6 @@ build_tools (RwCarePane *self)
   rw_access_describe (self->table_button, _("Shows the numbers instead of the chart"));
   g_signal_connect_object (self->table_button, "toggled", G_CALLBACK (on_table), self, G_CONNECT_SWAPPED);
   gtk_box_append (GTK_BOX (self->tools), self->table_button);
-  self->builds = add_entry (self, _("Builds"), (RwRange){ 100, 1000000, "" }, 10000);
-  self->seed = add_entry (self, _("Seed"), (RwRange){ 0, 999999, "" }, 1);
   self->save_button = gtk_button_new_with_label (_("Save CSV…"));
   g_signal_connect_object (self->save_button, "clicked", G_CALLBACK (on_save), self, G_CONNECT_SWAPPED);
   gtk_box_append (GTK_BOX (self->tools), self->save_button);
@@ -332,7 +332,7 @@ build_status (RwCarePane *self)
   gtk_widget_set_margin_bottom (line, 2);
   self->status = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (self->status), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (self->status), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (self->status), TRUE);
   gtk_widget_set_hexpand (self->status, TRUE);
   self->bar = gtk_progress_bar_new ();
   gtk_widget_set_valign (self->bar, GTK_ALIGN_CENTER);
@@ -343,6 +343,8 @@ build_status (RwCarePane *self)
   gtk_box_append (GTK_BOX (line), self->status);
   gtk_box_append (GTK_BOX (line), self->bar);
   gtk_box_append (GTK_BOX (line), self->stop);
+  self->builds = add_entry (self, line, _("Builds"), (RwRange){ 100, 1000000, "" }, 10000);
+  self->seed = add_entry (self, line, _("Seed"), (RwRange){ 0, 999999, "" }, 1);
   gtk_box_append (GTK_BOX (self), line);
 }
 
@@ -399,8 +401,6 @@ rw_care_pane_init (RwCarePane *self)
 {
   gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
   self->form_rows = g_ptr_array_new ();
-  build_status (self);
-  build_pages (self);
   g_signal_connect (self, "map", G_CALLBACK (bring_up_to_date), NULL);
 }
 
@@ -412,6 +412,8 @@ rw_care_pane_new (RwDocument *document)
   self->document = g_object_ref (document);
   self->work = rw_care_work_of (document);
   build_tools (self);
+  build_status (self);
+  build_pages (self);
   g_signal_connect_object (document, "noted", G_CALLBACK (on_noted), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->work, "changed", G_CALLBACK (on_work), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);

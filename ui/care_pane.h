@@ -9,5 +9,5 @@
 G_DECLARE_FINAL_TYPE (RwCarePane, rw_care_pane, RW, CARE_PANE, GtkBox)
 
 GtkWidget *rw_care_pane_new   (RwDocument *document);
-/* What is shown and how, and what is drawn by chance; to stand wherever there is room. */
+/* What is shown and how; to stand wherever there is room. */
 GtkWidget *rw_care_pane_tools (RwCarePane *self);

@@ -7,6 +7,12 @@
 #include "care_work.h"
 #include "words.h"
 
+/* A name is read so far, however narrow the list. */
+#define NAME_CHARS 24
+
+/* At least, of the column of names; where the others leave less the list scrolls sideways. */
+#define NAME_WIDTH 240
+
 /* One column: what it shows, and whom it asks. */
 typedef struct Column Column;
 
@@ -57,7 +63,7 @@ make_number (Column *column, GtkListItem *cell)
   GtkWidget *label = gtk_label_new (NULL);
 
   gtk_label_set_xalign (GTK_LABEL (label), 1);
-  gtk_label_set_width_chars (GTK_LABEL (label), 8);
+  gtk_label_set_width_chars (GTK_LABEL (label), 7);
   return label;
 }
 
@@ -204,9 +210,10 @@ show_step (Column *column, GtkWidget *label, RwDimensionItem *item)
 static GtkWidget *
 make_name (Column *column, GtkListItem *cell)
 {
-  GtkWidget *expander = gtk_tree_expander_new ();
+  GtkWidget *expander = gtk_tree_expander_new (), *label = make_text (column, cell);
 
-  gtk_tree_expander_set_child (GTK_TREE_EXPANDER (expander), make_text (column, cell));
+  gtk_label_set_width_chars (GTK_LABEL (label), NAME_CHARS);
+  gtk_tree_expander_set_child (GTK_TREE_EXPANDER (expander), label);
   return expander;
 }
 
@@ -406,6 +413,8 @@ rw_dimension_columns_add (GtkColumnView *view,
 
       added = gtk_column_view_column_new (_(kinds[i].title), factory);
       gtk_column_view_column_set_expand (added, i == 0);
+      if (i == 0)
+        gtk_column_view_column_set_fixed_width (added, NAME_WIDTH);
       gtk_column_view_column_set_resizable (added, TRUE);
       gtk_column_view_append_column (view, added);
       g_object_unref (added);

@@ -5,7 +5,7 @@
 #include "sheet/layout.h"
 
 #define GAP 2.0
-#define LEAST_AXIS 48.0
+#define LEAST_AXIS 43.0
 #define MOST_AXIS 130.0
 
 double
