@@ -15,11 +15,13 @@ struct _RwStepsPane
   gboolean    stale;   /* changed while out of sight */
   gboolean    filling;
   RwStep      step;    /* shown in full */
+  guint       scroll_source;
   gboolean    chosen;  /* by hand; else the next possible one is shown */
 
   GtkWidget *tools;
   GtkWidget *stack;
   GtkWidget *list;
+  GtkWidget *list_scroller;
   GtkWidget *detail;
   GtkWidget *since;
 };
@@ -97,6 +99,31 @@ place_shown (RwStepsPane *self, const RwStepInfo **steps, const RwStepState *sta
   return 0;
 }
 
+/* After the frame that lays the lines out. */
+static gboolean
+scroll_to_shown (gpointer user_data)
+{
+  RwStepsPane *self = user_data;
+  GtkAdjustment *adjustment
+      = gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (self->list_scroller));
+  GtkListBoxRow *row = gtk_list_box_get_selected_row (GTK_LIST_BOX (self->list));
+  graphene_rect_t place;
+
+  self->scroll_source = 0;
+  /* The lines before and after it are shown too. */
+  if (row != NULL && gtk_widget_compute_bounds (GTK_WIDGET (row), self->list, &place))
+    gtk_adjustment_clamp_page (adjustment, (double) (place.origin.y - place.size.height),
+                               (double) (place.origin.y + 2 * place.size.height));
+  return G_SOURCE_REMOVE;
+}
+
+static void
+bring_into_view (RwStepsPane *self)
+{
+  if (self->scroll_source == 0)
+    self->scroll_source = g_idle_add_full (GDK_PRIORITY_REDRAW + 10, scroll_to_shown, self, NULL);
+}
+
 static void
 fill_steps (RwStepsPane *self)
 {
@@ -117,6 +144,8 @@ fill_steps (RwStepsPane *self)
     gtk_list_box_remove (GTK_LIST_BOX (self->list), GTK_WIDGET (row));
 
   shown = place_shown (self, steps, states, count);
+  if (self->step != steps[shown]->step || gtk_list_box_get_selected_row (GTK_LIST_BOX (self->list)) == NULL)
+    bring_into_view (self);
   self->step = steps[shown]->step;
   gtk_list_box_select_row (GTK_LIST_BOX (self->list),
                            gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), shown));
@@ -184,20 +213,20 @@ scrolled (GtkWidget *child)
 static GtkWidget *
 build_steps (RwStepsPane *self, RwDocument *document)
 {
-  GtkWidget *page = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0), *detail, *list;
+  GtkWidget *page = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0), *detail;
 
   self->list = gtk_list_box_new ();
   gtk_list_box_set_selection_mode (GTK_LIST_BOX (self->list), GTK_SELECTION_BROWSE);
   gtk_widget_add_css_class (self->list, "steps");
   rw_access_name (self->list, _("Steps"));
   g_signal_connect_object (self->list, "row-selected", G_CALLBACK (on_row_selected), self, G_CONNECT_SWAPPED);
-  list = scrolled (self->list);
-  gtk_widget_set_size_request (list, 300, -1);
+  self->list_scroller = scrolled (self->list);
+  gtk_widget_set_size_request (self->list_scroller, 320, -1);
 
   self->detail = rw_step_detail_new (document);
   detail = scrolled (self->detail);
   gtk_widget_set_hexpand (detail, TRUE);
-  gtk_box_append (GTK_BOX (page), list);
+  gtk_box_append (GTK_BOX (page), self->list_scroller);
   gtk_box_append (GTK_BOX (page), gtk_separator_new (GTK_ORIENTATION_VERTICAL));
   gtk_box_append (GTK_BOX (page), detail);
   return page;
@@ -218,6 +247,7 @@ rw_steps_pane_dispose (GObject *object)
 {
   RwStepsPane *self = RW_STEPS_PANE (object);
 
+  g_clear_handle_id (&self->scroll_source, g_source_remove);
   g_clear_object (&self->document);
   g_clear_object (&self->tools);
   G_OBJECT_CLASS (rw_steps_pane_parent_class)->dispose (object);

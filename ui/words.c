@@ -208,6 +208,13 @@ wood_list_words (const RwWoodList *list)
   return g_string_free (text, FALSE);
 }
 
+/* The mean of readings may have digits without end. */
+static char *
+hundredths (double value, RwStyle style)
+{
+  return g_strdelimit (rw_number_write (round (value * 100) / 100), ".", style.decimal);
+}
+
 char *
 rw_value_bare (const RwDesign *design, RwParamId id, RwStyle style)
 {
@@ -229,6 +236,8 @@ rw_value_bare (const RwDesign *design, RwParamId id, RwStyle style)
     default:
       if (param->kind == RW_KIND_LENGTH && style.units != RW_UNITS_MM)
         return rw_quantity_write (*(const double *) field, "mm", style.units, 1, style.decimal);
+      if (param->kind == RW_KIND_LENGTH || param->kind == RW_KIND_ANGLE)
+        return hundredths (*(const double *) field, style);
       return rw_design_write (design, id, style);
     }
 }

@@ -28,8 +28,8 @@ char *rw_number_bare  (double value, const char *unit, RwStyle style);
  * New. */
 char *rw_entry_text (const RwDesign *design, RwParamId id, RwStyle style);
 
-/* The value of any parameter with its unit, as short as it can be said: "650 mm", "Hard maple"; inches
- * are rounded.  New. */
+/* The value of any parameter with its unit, as short as it can be said: "650 mm", "Hard maple"; lengths
+ * and angles are rounded to what is shown.  New. */
 char *rw_value_words (const RwDesign *design, RwParamId id, RwStyle style);
 /* The same without the unit.  New. */
 char *rw_value_bare  (const RwDesign *design, RwParamId id, RwStyle style);
