@@ -5,8 +5,12 @@
  *   "name": "...",
  *   "parameters": { "build.handed": "right", "rim.course_thickness": [ 20, 24, 24 ], ... },
  *   "measured": [ { "id": "rim.outer_diameter", "readings": [ 279.2 ], "date": "2026-05-04", "note": "" } ],
+ *   "made": [ { "step": "turn", "date": "2026-05-04", "values": { "rim.outer_diameter": 279.2, ... } } ],
+ *   "issued": [ { "date": "...", "units": "mm", "papers": [ "rim-strip" ], "values": { ... } } ],
  *   "notes": "..."
  * }
+ *
+ * Each member has a file of its own, project_<member>.c; those that say nothing are left out.
  *
  * One value a line, keys in the order of the tables, numbers with the shortest digits that read back to the
  * same double, lengths in mm.  A parameter that the file does not name has its default.
