@@ -174,11 +174,11 @@ on_table (RwStudyPane *self, GtkToggleButton *button)
 static void
 build_tools (RwStudyPane *self)
 {
-  const char *titles[CHOICES + 1] = { [WHAT_IF] = _("What if"), [TUNING] = _("Another tuning") };
+  const char *titles[CHOICES + 1] = { [WHAT_IF] = _("What if"), [TUNING] = _("Tuning") };
   GtkWidget *chooser, *as_table = gtk_toggle_button_new_with_label (_("Table"));
 
   for (int kind = 0; kind < RW_STUDY_COUNT; kind++)
-    titles[kind] = _(rw_study_title ((RwStudyKind) kind));
+    titles[kind] = _(rw_study_name ((RwStudyKind) kind));
   chooser = gtk_drop_down_new_from_strings (titles);
   rw_access_name (chooser, _("Study"));
   g_signal_connect_object (chooser, "notify::selected", G_CALLBACK (on_kind), self, G_CONNECT_SWAPPED);

@@ -7,21 +7,28 @@
 static const struct
 {
   const char *id;
+  const char *name;
   const char *title;
   void (*fill) (RwStudyDraft *draft);
 } studies[RW_STUDY_COUNT] = {
-  [RW_STUDY_PITCH] = { "pitch", N_("Pitch of the frets"), rw_study_pitch },
-  [RW_STUDY_ACTION] = { "action", N_("Action along the neck"), rw_study_action },
-  [RW_STUDY_STRINGS] = { "strings", N_("Pull and stress of the strings"), rw_study_strings },
-  [RW_STUDY_HEAD] = { "head", N_("Sag of the head"), rw_study_head },
-  [RW_STUDY_HOOKS] = { "hooks", N_("Hooks and tightening"), rw_study_hooks },
-  [RW_STUDY_SEASONS] = { "seasons", N_("Movement over the seasons"), rw_study_seasons },
+  [RW_STUDY_PITCH] = { "pitch", N_("Pitch"), N_("Pitch of the frets"), rw_study_pitch },
+  [RW_STUDY_ACTION] = { "action", N_("Action"), N_("Action along the neck"), rw_study_action },
+  [RW_STUDY_STRINGS] = { "strings", N_("Strings"), N_("Pull and stress of the strings"), rw_study_strings },
+  [RW_STUDY_HEAD] = { "head", N_("Head"), N_("Sag of the head"), rw_study_head },
+  [RW_STUDY_HOOKS] = { "hooks", N_("Hooks"), N_("Hooks and tightening"), rw_study_hooks },
+  [RW_STUDY_SEASONS] = { "seasons", N_("Seasons"), N_("Movement over the seasons"), rw_study_seasons },
 };
 
 const char *
 rw_study_id (RwStudyKind kind)
 {
   return studies[kind].id;
+}
+
+const char *
+rw_study_name (RwStudyKind kind)
+{
+  return studies[kind].name;
 }
 
 const char *

@@ -20,7 +20,8 @@ typedef enum
 } RwStudyKind;
 
 const char *rw_study_id    (RwStudyKind kind); /* "pitch" ... */
-const char *rw_study_title (RwStudyKind kind); /* English, marked for translation */
+const char *rw_study_name  (RwStudyKind kind); /* one word for a list, English, marked for translation */
+const char *rw_study_title (RwStudyKind kind); /* what it shows, likewise */
 int         rw_study_find  (const char *id);   /* the kind called id, or -1 */
 
 /* How a column is drawn. */

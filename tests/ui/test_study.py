@@ -140,7 +140,7 @@ def case_another_tuning(window):
     window.await_words("^5 notes are wanted")
     window.enter("Notes", "D4 C4 G3 D3 G4")
     window.await_words("^Action at fret 12: .+ was 2.40 mm")
-    window.click("Table", "toggle button")
+    window.click("Table")
     window.await_words("^%.1f$" % (before * 2 ** (2 / 12)))
     window.click("Apply")
     window.await_no_words("^%.1f$" % before)
