@@ -179,6 +179,11 @@ class Builds(unittest.TestCase):
         self.assertEqual(parameter["build.handed"]["text"], "left")
         self.assertIsNone(parameter["build.handed"]["measured"])
 
+    def test_sets_of_strings_by_name(self):
+        whole = build("--set", "strings.set=tenor_cgda", "--set", "scale.length=565")
+        self.assertEqual(sum(key.startswith("strings.tension[") for key in whole["by_id"]), 4)
+        self.assertTrue(whole["parameter"]["strings.set"]["text"].startswith("A4 0.2286 p; D4 "))
+
     def test_later_settings_win(self):
         whole = build("--set", "scale.length=600", "--set", "scale.length=660")
         self.assertEqual(whole["parameter"]["scale.length"]["value"], 660)
