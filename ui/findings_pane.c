@@ -16,7 +16,7 @@ struct _RwFindingsPane
   GtkWidget  *accepted;
   GtkWidget  *scroller, *both;
   guint       reveal_source;
-  char       *opened;   /* rule and first id of the finding that shows what helps; NULL: none */
+  char       *opened;   /* the key of the finding that shows what helps; NULL: none */
   gboolean    stale;    /* changed while out of sight */
 };
 
@@ -24,10 +24,11 @@ G_DEFINE_FINAL_TYPE (RwFindingsPane, rw_findings_pane, GTK_TYPE_BOX)
 
 /* ---- the lists ---- */
 
+/* Accepted, it is another, and folds by itself. */
 static char *
 key_of (const RwFinding *finding)
 {
-  return g_strdup_printf ("%s %s", finding->rule, finding->ids[0]);
+  return g_strdup_printf ("%s %s%s", finding->rule, finding->ids[0], finding->reason != NULL ? " accepted" : "");
 }
 
 static gboolean
