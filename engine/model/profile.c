@@ -32,8 +32,9 @@ static double
 quadrant_moment (double e, int k)
 {
   double p = (k + 1) / e, q = 1 + 1 / e;
+  int sign; /* lgamma() would leave it in a global, which threads share */
 
-  return exp (lgamma (p) + lgamma (q) - lgamma (p + q)) / e;
+  return exp (lgamma_r (p, &sign) + lgamma_r (q, &sign) - lgamma_r (p + q, &sign)) / e;
 }
 
 RwQuadrant
