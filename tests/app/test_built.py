@@ -1,15 +1,19 @@
 #!/usr/bin/env python3
-"""test_built.py RIMWRIGHT: the build that comes with the program from first cut to strung.
+"""test_built.py RIMWRIGHT: the build that comes with the program from first cut to strung, and the commands of the making.
 
 It is lived through again: every reading is given to the plan one after the other, and each must move what still has to be
 made and follows from it, and nothing that comes before.  Which is which is said here, from the order of the work.
 """
 
+import csv
+import io
 import json
 import math
 import subprocess
 import sys
+import tempfile
 import unittest
+from pathlib import Path
 
 PROGRAM = sys.argv.pop(1)
 
@@ -104,6 +108,58 @@ class Built(unittest.TestCase):
         for name, row in before.items():
             if row["made"] is not None:
                 self.assertEqual(now[name]["value"], row["value"], name)
+
+
+class Commands(unittest.TestCase):
+    """The commands steps and changes, and the record of papers."""
+
+    def setUp(self):
+        self.folder = tempfile.TemporaryDirectory()
+        self.addCleanup(self.folder.cleanup)
+        self.path = Path(self.folder.name, "build.rimwright")
+        self.path.write_text(run("example").stdout, encoding="utf-8")
+
+    def papers(self, *words):
+        return run("papers", str(self.path), "--into", self.folder.name, "--only", "rim-strip", "--only", "headstock", *words)
+
+    def test_steps(self):
+        steps = json.loads(run("steps", "--format", "json").stdout)["steps"]
+        self.assertEqual([step["step"] for step in steps if step["state"] == "possible"], ["choose"])
+        self.assertEqual(steps[1]["waits_for"], ["choose"])
+        rows = list(csv.reader(io.StringIO(run("steps", "--format", "csv").stdout)))
+        self.assertEqual([row[0] for row in rows[1:]], [step["step"] for step in steps])
+        self.assertIn("Saw the staves", run("steps", "--set", "rim.construction=staves").stdout)
+
+    def test_nothing_left_yet(self):
+        self.assertEqual(run("changes", str(self.path)).stdout, "No papers have left yet\n")
+        self.assertEqual(json.loads(run("changes", "--format", "json").stdout),
+                         {"since": None, "changes": [], "papers": []})
+
+    def test_papers_are_recorded_only_where_asked(self):
+        before = self.path.read_text(encoding="utf-8")
+        self.assertEqual(self.papers().returncode, 0)
+        self.assertEqual(self.path.read_text(encoding="utf-8"), before)
+        self.assertEqual(self.papers("--record").returncode, 0)
+        issue = json.loads(self.path.read_text(encoding="utf-8"))["issued"][0]
+        self.assertEqual(issue["papers"], ["rim-strip", "headstock"])
+
+    def test_changes(self):
+        self.papers("--record")
+        done = run("changes", str(self.path), "--format", "json", "--measured", "rim.outer_diameter=280")
+        told = json.loads(done.stdout)
+        row = next(row for row in told["changes"] if row["id"] == "rim.circumference")
+        self.assertAlmostEqual(row["before"], math.pi * 279, delta=1e-9)
+        self.assertAlmostEqual(row["now"], math.pi * 280, delta=1e-9)
+        changed = {paper["paper"]: paper["changed"] for paper in told["papers"]}
+        self.assertIn("rim.circumference", changed["rim-strip"])
+        self.assertEqual(changed["headstock"], [])
+
+    def test_record_refused(self):
+        for words in (("papers", "--into", self.folder.name, "--record"),
+                      ("papers", str(self.path), "--into", self.folder.name, "--record", "--set", "rim.wall=13")):
+            done = run(*words)
+            self.assertEqual(done.returncode, 2)
+            self.assertIn("--record", done.stderr)
 
 
 unittest.main()

@@ -100,6 +100,49 @@ test_mean (void)
   g_assert_cmpfloat (measured->param[RW_P_frets_slot_width], ==, 0.3);
 }
 
+/* Several readings at once, in the units and with the decimal mark of the hand; an inch is 25.4 mm. */
+static void
+test_readings_as_text (void)
+{
+  const RwStyle inches = { RW_UNITS_INCH, '.' }, commas = { RW_UNITS_MM, ',' };
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GArray) two = rw_readings_read ("rim.wall", "0.5; 14 mm", inches, &error);
+  g_autoptr (GArray) three = rw_readings_read ("rim.wall", "13,5; 14,25;14", commas, &error);
+  g_autoptr (RwLedger) ledger = rw_ledger_new ();
+  g_autofree char *text = NULL;
+
+  g_assert_no_error (error);
+  g_assert_cmpuint (two->len, ==, 2);
+  g_assert_cmpfloat_with_epsilon (g_array_index (two, double, 0), 12.7, 1e-12);
+  g_assert_cmpfloat (g_array_index (two, double, 1), ==, 14);
+  g_assert_cmpuint (three->len, ==, 3);
+
+  g_assert_true (rw_ledger_put (ledger, "rim.wall", (const double *) (const void *) three->data, 3, "", "", NULL));
+  g_assert_cmpfloat (rw_entry_spread (rw_ledger_find (ledger, "rim.wall")), ==, 0.75);
+  text = rw_readings_write (rw_ledger_find (ledger, "rim.wall"), commas);
+  g_assert_cmpstr (text, ==, "13,5; 14,25; 14");
+}
+
+static void
+test_readings_refused (void)
+{
+  static const struct
+  {
+    const char *id, *text;
+  } cases[] = {
+    { "rim.wall", "" }, { "rim.wall", "14;" }, { "rim.wall", "14; ; 15" }, { "rim.wall", "14; x" },
+    { "rim.wall", "14 N" }, { "rim.colour", "1" }, { "build.handed", "1" },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      g_autoptr (GError) error = NULL;
+
+      g_assert_null (rw_readings_read (cases[i].id, cases[i].text, RW_STYLE_FILE, &error));
+      g_assert_nonnull (error);
+    }
+}
+
 /* A parameter, a course, a dimension, and an id that is both. */
 static void
 test_fill (void)
@@ -146,6 +189,8 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/ledger/order", test_order);
   g_test_add_func ("/ledger/mean", test_mean);
+  g_test_add_func ("/ledger/readings-as-text", test_readings_as_text);
+  g_test_add_func ("/ledger/readings-refused", test_readings_refused);
   g_test_add_func ("/ledger/fill", test_fill);
   g_test_add_func ("/ledger/copy", test_copy);
   for (guint i = 0; i < G_N_ELEMENTS (refusals); i++)
