@@ -8,6 +8,7 @@
 #include "param_choice.h"
 #include "param_entry.h"
 #include "standing.h"
+#include "string_set_choice.h"
 #include "words.h"
 
 struct _RwFormRow
@@ -73,7 +74,8 @@ on_label_pressed (RwFormRow *self)
 static gboolean
 is_wide (const RwParam *param)
 {
-  return param->kind == RW_KIND_STRING_SET || param->kind == RW_KIND_LENGTH_LIST;
+  return param->kind == RW_KIND_STRING_SET || param->kind == RW_KIND_LENGTH_LIST
+         || param->kind == RW_KIND_CENTS_LIST;
 }
 
 static GtkWidget *
@@ -150,6 +152,8 @@ build (RwFormRow *self)
   gtk_widget_set_valign (self->editor, GTK_ALIGN_CENTER);
   if (!is_wide (param))
     gtk_box_append (GTK_BOX (line), self->editor);
+  if (param->kind == RW_KIND_STRING_SET)
+    gtk_box_append (GTK_BOX (line), rw_string_set_choice_new (self->document));
   add_unit (self, line, param);
   gtk_box_append (GTK_BOX (self), line);
   if (is_wide (param))

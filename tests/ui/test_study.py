@@ -148,6 +148,21 @@ def case_another_tuning(window):
     window.await_words("^%.1f$" % before)
 
 
+def case_set_by_name(window):
+    """The menu beside the string set puts a named set into the build; undo takes it back."""
+    window.click("Nut and strings")
+    window.keys("ctrl+f", "ctrl+a")
+    window.write("String set")
+    time.sleep(0.5)  # the filter waits for a pause
+    before = window.text("String set")
+    window.click("Sets of strings by name")
+    time.sleep(0.4)
+    window.keys("End", "Return")
+    wait(lambda: window.text("String set") != before, "another set")
+    window.keys("ctrl+z")
+    window.await_text("String set", before)
+
+
 def case_save(window):
     """What the menu saves is what the command line writes."""
     study(window, "Pull and stress of the strings")
