@@ -109,10 +109,11 @@ rw_canvas_ghost (RwCanvas *self)
   self->ghost_of = before;
   if (before == NULL)
     return NULL;
-  if (self->ghost_sheet == NULL)
-    self->ghost_sheet = rw_draw (self->view, before, NULL, rw_document_style (self->document));
   if (self->ghost.items == NULL)
     {
+      g_clear_pointer (&self->ghost_sheet, rw_sheet_free);
+      self->ghost_sheet = rw_draw_like (self->view, before, NULL, rw_document_style (self->document),
+                                        rw_document_now (self->document));
       self->ghost.items = moved_outlines (self->ghost_sheet, rw_canvas_sheet (self));
       self->ghost.ops = self->ghost_sheet->ops;
       make_ghostly (self->ghost.items, self->ghost_sheet, least_size (self) / self->place.zoom);

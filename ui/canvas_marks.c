@@ -160,10 +160,22 @@ append_grip (RwCanvas *self, GtkSnapshot *snapshot, const RwPalette *palette, co
   cairo_destroy (cr);
 }
 
+/* Where grips and figures stand, for whoever drives the window. */
 static void
-trace_grips (RwCanvas *self)
+trace_places (RwCanvas *self)
 {
+  const RwLayout *layout = rw_canvas_layout (self);
+  double k = RW_PX_PER_PAPER_MM;
   RwPoint at;
+
+  for (guint i = 0; i < layout->texts->len; i++)
+    {
+      const RwPlacedText *text = &g_array_index (layout->texts, RwPlacedText, i);
+
+      rw_frame_trace_say ("figure,%s,%s,%.2f,%.2f\n", rw_view_id (self->view), text->text,
+                          self->place.x + (text->box.x0 + text->box.x1) / 2 * k,
+                          self->place.y - (text->box.y0 + text->box.y1) / 2 * k);
+    }
 
   for (int i = 0; i < rw_grips_count; i++)
     if (rw_canvas_grip_at (self, &rw_grips[i], &at))
@@ -176,7 +188,7 @@ rw_canvas_append_grips (RwCanvas *self, GtkSnapshot *snapshot, const RwPalette *
   RwPoint at;
 
   if (rw_frame_trace_is_on () && self->drag == NULL)
-    trace_grips (self);
+    trace_places (self);
   for (int i = 0; i < rw_grips_count; i++)
     {
       double alpha;

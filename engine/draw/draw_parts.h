@@ -17,6 +17,7 @@ typedef struct
   const RwResult   *result;
   const RwDesign   *design;   /* result->used */
   const RwMeasured *measured; /* NULL: nothing measured */
+  const RwResult   *like;     /* parts of the whole view stand where they stand in its drawing; NULL: in result's */
 } RwDraft;
 
 /* Builders of views, and of the parts that views are put together from. */

@@ -120,9 +120,9 @@ static void
 side_seen (RwDraft *draft)
 {
   double foot = -draft->design->rim_tone_ring_height - draft->design->rim_height;
-  RwPoint middle = neck (draft, draft->result->side.nut_to_rim / 2, 0);
+  RwPoint beside = neck (draft, draft->result->side.nut_to_rim * 0.58, 0);
 
-  rw_caption (draft, (RwPoint){ middle.x, foot }, 0,
+  rw_caption (draft, (RwPoint){ beside.x, foot }, 0,
               rw_near_side (draft->design) < 0 ? _("seen from the bass side") : _("seen from the treble side"));
 }
 

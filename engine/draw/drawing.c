@@ -14,7 +14,7 @@ draw_whole (RwDraft *draft)
     rw_sheet_mirror (draft->sheet, 0);
   first = draft->sheet->items->len;
   rw_draw_side (draft);
-  rw_sheet_move (draft->sheet, first, 0, -rw_side_drop (draft->result));
+  rw_sheet_move (draft->sheet, first, 0, -rw_side_drop (draft->like != NULL ? draft->like : draft->result));
 }
 
 static void
@@ -110,11 +110,18 @@ rw_draft_drop_unsolved (RwDraft *draft)
 RwSheet *
 rw_draw (RwView view, const RwResult *result, const RwMeasured *measured, RwStyle style)
 {
+  return rw_draw_like (view, result, measured, style, result);
+}
+
+RwSheet *
+rw_draw_like (RwView view, const RwResult *result, const RwMeasured *measured, RwStyle style, const RwResult *like)
+{
   RwDraft draft = {
     .sheet = rw_sheet_new (views[view].title, style),
     .result = result,
     .design = &result->used,
     .measured = measured,
+    .like = like,
   };
 
   views[view].draw (&draft);

@@ -32,6 +32,13 @@ int         rw_view_find  (const char *id);
  * the project's name. */
 RwSheet *rw_draw (RwView view, const RwResult *result, const RwMeasured *measured, RwStyle style);
 
+/* The same, to be laid over the drawing of another build: plan and side stand as far apart as there. */
+RwSheet *rw_draw_like (RwView            view,
+                       const RwResult   *result,
+                       const RwMeasured *measured,
+                       RwStyle           style,
+                       const RwResult   *like);
+
 /* The frames that parts are described in, for what must find its place on a sheet (grips, marks). */
 typedef enum
 {

@@ -18,10 +18,10 @@
 #define HIGH 540
 
 #define SQUARE 6
-/* Of 255: a quarter of a wide line's ink in a square.  Eight squares of 3600 may be out by more, which is less than
- * what a figure covers. */
-#define TOLERANCE 20
-#define SQUARES_OUT 8
+/* Of 255: what 64 colours for a picture make of it is less.  Four squares of 3600 may be out by more: a digit that
+ * has become another is, a word that has moved is not. */
+#define TOLERANCE 8
+#define SQUARES_OUT 4
 
 #define PIXEL (25.4 / 96) /* paper mm */
 #define MARGIN 20

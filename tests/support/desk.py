@@ -28,11 +28,13 @@ class Desk(Program):
         wait(lambda: self.grips("whole"), "the grips")
         self.settle()
 
+    def drawings(self):
+        return [(node, path) for node, path in walk(self.root)
+                if role(node) == "image" and name_of(node).startswith("Drawing: ") and min(place(node)[2:]) > 0]
+
     def drawing(self):
-        for node, path in walk(self.root):
-            if role(node) == "image" and name_of(node).startswith("Drawing: ") and min(place(node)[2:]) > 0:
-                return node, path
-        return None
+        found = self.drawings()
+        return found[0] if found else None
 
     def settle(self):
         """Waits until the grips stand where they stood a moment before."""
@@ -45,15 +47,30 @@ class Desk(Program):
             time.sleep(0.15)
         raise Failure("the drawing does not come to rest")
 
-    def grips(self, view=None):
-        """Where the grips were last seen, pixels from the drawing's corner, by id."""
+    def places(self, kind, view=None):
         found = {}
         with open(self.trace, encoding="utf-8") as trace:
             for line in trace:
                 parts = line.strip().split(",")
-                if parts[0] == "grip" and len(parts) == 5 and view in (None, parts[1]):
+                if parts[0] == kind and len(parts) == 5 and view in (None, parts[1]):
                     found[parts[2]] = (float(parts[3]), float(parts[4]))
         return found
+
+    def grips(self, view=None):
+        """Where the grips were last seen, pixels from the drawing's corner, by id."""
+        return self.places("grip", view)
+
+    def figures(self, view=None):
+        """Where the lettering was last seen, by its words."""
+        return self.places("figure", view)
+
+    def click_at(self, place):
+        """A click on a place of the drawing."""
+        corner = self.corner()
+        x("xdotool", "mousemove", str(round(corner[0] + place[0])), str(round(corner[1] + place[1])))
+        time.sleep(0.2)
+        x("xdotool", "click", "1")
+        time.sleep(0.2)
 
     def describe(self):
         return asked(self.drawing()[0].get_description, default="").replace("\u00a0", " ")

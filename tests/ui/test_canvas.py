@@ -132,6 +132,52 @@ def case_typed_value(desk):
     wait(lambda: desk.saved("bridge.offset") == 51.8, "the typed value")
 
 
+def case_figure_is_typed_over(desk):
+    """A click on a dimension's figure opens an entry there; what is worked out says what it follows from."""
+    desk.click_at(desk.figures("whole")["scale 650.0"])
+    wait(lambda: desk.has("Scale length", "text"), "the entry")
+    desk.keys("ctrl+a")
+    desk.write("640")
+    desk.keys("Return")
+    wait(lambda: desk.saved("scale.length") == 640, "the typed scale")
+    desk.settle()
+    expect("scale 640.0" in desk.figures("whole"), "the drawing does not follow")
+    desk.keys("ctrl+z")
+    expect(desk.saved("scale.length") == 650, "undo does not take back what was typed")
+
+
+def case_comparison(desk):
+    """What differs from a kept state is listed, and no more once it is put back."""
+    desk.click("Compare")
+    desk.click("Keep this state")
+    desk.drag("bridge.offset", 20, 0)
+    desk.await_words(r"Bridge beyond the rim.s centre")
+    moved = desk.saved("bridge.offset")
+    desk.await_words(r"\+%.2f" % (moved - 54))
+    desk.keys("ctrl+z")
+    desk.await_words("Nothing differs")
+
+
+def case_two_sheets(desk):
+    """A second sheet beside the first has grips of its own; what is dragged there is the same build."""
+    desk.keys("ctrl+b")
+    wait(lambda: desk.grips("pot"), "the second sheet")
+    desk.settle()
+    drawings = [name_of(node) for node, _ in desk.drawings()]
+    expect(sorted(drawings) == ["Drawing: Pot section", "Drawing: Whole build"], "there are %s" % drawings)
+    desk.drag("bridge.offset", 12, 0)
+    expect(desk.saved("bridge.offset") != 54, "the first sheet does not drag any more")
+    desk.keys("ctrl+b")
+    wait(lambda: len(desk.drawings()) == 1, "the second sheet to go")
+
+
+def case_finding_shows_its_place(desk):
+    """A finding leads to the value at fault: its row is marked, and its grip shows in the drawing."""
+    desk.drag("bridge.offset", 45, 0)
+    desk.click_words(r"Fret 19 lies .* beyond the end of the board")
+    wait(lambda: desk.has("Frets", "text") or desk.has("Number of frets", "text"), "the row of the frets")
+
+
 def case_all_grips_by_keys(desk):
     """Tab meets as many grips in the whole build as the drawing has there, then leaves the drawing."""
     desk.click_beside()
