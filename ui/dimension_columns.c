@@ -10,8 +10,8 @@
 /* A name is read so far, however narrow the list. */
 #define NAME_CHARS 24
 
-/* At least, of the column of names; where the others leave less the list scrolls sideways. */
-#define NAME_WIDTH 240
+/* At least, of names and steps; where the others leave less the list scrolls sideways. */
+#define WORDS_WIDTH 220
 
 /* One column: what it shows, and whom it asks. */
 typedef struct Column Column;
@@ -127,6 +127,15 @@ show_made (Column *column, GtkWidget *label, RwDimensionItem *item)
     show_number (column, label, row->made, row);
 }
 
+/* New. */
+static char *
+deviation_text (const char *number, const char *sign, gboolean has_tolerance, gboolean out)
+{
+  if (!has_tolerance)
+    return g_strconcat (sign, number, NULL);
+  return g_strdup_printf (out ? C_("deviation", "%s%s, out") : C_("deviation", "%s%s, within"), sign, number);
+}
+
 /* How far off it came out, against what is asked of it now, and whether that is within its tolerance. */
 static void
 show_deviation (Column *column, GtkWidget *label, RwDimensionItem *item)
@@ -140,8 +149,8 @@ show_deviation (Column *column, GtkWidget *label, RwDimensionItem *item)
   if (!isnan (off))
     {
       number = rw_number_bare (fabs (off), dim->unit, rw_document_style (column->document));
-      text = g_strdup_printf (out ? C_("deviation", "%s%s out") : dim->tolerance > 0 ? C_("deviation", "%s%s in") : "%s%s",
-                              off < 0 ? "−" : "+", number);
+      text = deviation_text (number, !rw_shown_differ (off, 0, dim->unit) ? "" : off < 0 ? "−" : "+",
+                             dim->tolerance > 0, out);
     }
   set_class (label, "complaint", out);
   set_text (label, text != NULL ? text : "");
@@ -413,8 +422,8 @@ rw_dimension_columns_add (GtkColumnView *view,
 
       added = gtk_column_view_column_new (_(kinds[i].title), factory);
       gtk_column_view_column_set_expand (added, i == 0);
-      if (i == 0)
-        gtk_column_view_column_set_fixed_width (added, NAME_WIDTH);
+      if (i == 0 || i == G_N_ELEMENTS (kinds) - 1)
+        gtk_column_view_column_set_fixed_width (added, WORDS_WIDTH);
       gtk_column_view_column_set_resizable (added, TRUE);
       gtk_column_view_append_column (view, added);
       g_object_unref (added);

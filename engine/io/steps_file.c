@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "check/listing.h"
+#include "making/backwards.h"
 #include "making/step.h"
 #include "csv_text.h"
 #include "json_writer.h"
@@ -174,7 +175,70 @@ append_json_item (RwJsonWriter *writer, const Item *item)
   g_string_append (out, " }");
 }
 
+/* ---- worked backwards ---- */
+
+static void
+append_backwards_text (GString *out, const RwBackwards *b, RwUnits units)
+{
+  g_autofree char *id = rw_slot_id (b->slot), *measured = rw_quantity_show (b->measured, "mm", units, '.');
+  g_autofree char *bridge = rw_quantity_show (b->wanted_bridge, "mm", units, '.');
+  g_autofree char *shim = rw_quantity_show (fabs (b->shim), "mm", units, '.');
+  const char *unit = rw_quantity_unit ("mm", units);
+
+  g_string_append_printf (out,
+                          "\nWorked backwards from %s, %s %s: the neck stands at %.2f°, and %.2f° is wanted. A bridge "
+                          "of %s %s sets it right, or a shim of %s %s at the %s end of the heel.\n",
+                          id, measured, unit, b->angle, b->wanted_angle, bridge, unit, shim, unit,
+                          b->shim >= 0 ? "head" : "cap");
+}
+
+static void
+append_backwards_json (RwJsonWriter *writer, const RwBackwards *b)
+{
+  const struct
+  {
+    const char *name;
+    double      value;
+  } members[] = {
+    { "measured", b->measured }, { "angle", b->angle },
+    { "wanted_angle", b->wanted_angle }, { "bridge", b->bridge },
+    { "wanted_bridge", b->wanted_bridge }, { "shim", b->shim },
+  };
+  g_autofree char *id = rw_slot_id (b->slot);
+
+  rw_json_begin (writer, '{');
+  rw_json_name (writer, "id");
+  rw_json_string (writer->out, id);
+  for (guint i = 0; i < G_N_ELEMENTS (members); i++)
+    {
+      rw_json_name (writer, members[i].name);
+      rw_json_number (writer->out, members[i].value);
+    }
+  rw_json_end (writer, '}');
+}
+
 /* ---- the whole ---- */
+
+/* After the steps: what a measured string height says of the neck.  JSON has null where none is measured. */
+static void
+append_end (RwJsonWriter *writer, const RwProject *project, RwListFormat format, RwUnits units)
+{
+  RwBackwards backwards;
+  gboolean found = rw_backwards (project, &backwards);
+
+  if (format == RW_LIST_TEXT && found)
+    append_backwards_text (writer->out, &backwards, units);
+  if (format != RW_LIST_JSON)
+    return;
+  rw_json_end (writer, ']');
+  rw_json_name (writer, "backwards");
+  if (found)
+    append_backwards_json (writer, &backwards);
+  else
+    g_string_append (writer->out, "null");
+  rw_json_end (writer, '}');
+  g_string_append_c (writer->out, '\n');
+}
 
 char *
 rw_steps_write (const RwProject *project, const RwAnswer *answer, RwListFormat format, RwUnits units)
@@ -206,11 +270,6 @@ rw_steps_write (const RwProject *project, const RwAnswer *answer, RwListFormat f
         append_json_item (&writer, &item);
       item_clear (&item);
     }
-  if (format == RW_LIST_JSON)
-    {
-      rw_json_end (&writer, ']');
-      rw_json_end (&writer, '}');
-      g_string_append_c (writer.out, '\n');
-    }
+  append_end (&writer, project, format, units);
   return g_string_free (writer.out, FALSE);
 }

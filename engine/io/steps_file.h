@@ -6,8 +6,8 @@
 #include "paper/since.h"
 #include "list_file.h"
 
-/* Every step of the build in order: its state, what it waits for, what is known first, done and read off.  A new
- * string. */
+/* Every step of the build in order: its state, what it waits for, what is known first, done and read off.  After them,
+ * but in CSV, what a measured string height says of the neck (making/backwards.h).  A new string. */
 char *rw_steps_write (const RwProject *project, const RwAnswer *answer, RwListFormat format, RwUnits units);
 
 /* What differs from the last papers, and which of those that ever left are out of date.  CSV has the differences

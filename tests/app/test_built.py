@@ -130,6 +130,17 @@ class Commands(unittest.TestCase):
         self.assertEqual([row[0] for row in rows[1:]], [step["step"] for step in steps])
         self.assertIn("Saw the staves", run("steps", "--set", "rim.construction=staves").stdout)
 
+    def test_backwards(self):
+        """A neck that is cut to 1.5 degrees under the planned bridge: the action says so."""
+        words = ["--measured", "neck.angle=1.5", "--measured", "bridge.height=16"]
+        rows = {row["id"]: row for row in json.loads(run("list", "--format", "json", *words).stdout)["dimensions"]}
+        height = "setup.action[12]=%.17g" % rows["setup.action[12]"]["value"]
+        told = json.loads(run("steps", "--format", "json", "--measured", height).stdout)["backwards"]
+        self.assertAlmostEqual(told["angle"], 1.5, delta=1e-6)
+        self.assertGreater(told["shim"], 0)
+        self.assertIn("the neck stands at 1.50°", run("steps", "--measured", height).stdout)
+        self.assertIsNone(json.loads(run("steps", "--format", "json").stdout)["backwards"])
+
     def test_nothing_left_yet(self):
         self.assertEqual(run("changes", str(self.path)).stdout, "No papers have left yet\n")
         self.assertEqual(json.loads(run("changes", "--format", "json").stdout),
