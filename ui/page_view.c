@@ -264,7 +264,8 @@ add_keys (GtkWidgetClass *widget_class)
   {
     guint  key;
     double dx, dy;
-  } moves[] = { { GDK_KEY_Left, -1, 0 }, { GDK_KEY_Right, 1, 0 }, { GDK_KEY_Up, 0, -1 }, { GDK_KEY_Down, 0, 1 } };
+  } moves[]
+      = { { GDK_KEY_Left, -1, 0 }, { GDK_KEY_Right, 1, 0 }, { GDK_KEY_Up, 0, -1 }, { GDK_KEY_Down, 0, 1 } };
 
   for (guint i = 0; i < G_N_ELEMENTS (zooms); i++)
     {
@@ -273,7 +274,8 @@ add_keys (GtkWidgetClass *widget_class)
                                     zooms[i].steps);
     }
   for (guint i = 0; i < G_N_ELEMENTS (moves); i++)
-    gtk_widget_class_add_binding (widget_class, moves[i].key, 0, move_by_key, "(dd)", moves[i].dx, moves[i].dy);
+    gtk_widget_class_add_binding (widget_class, moves[i].key, 0, move_by_key, "(dd)", moves[i].dx,
+                                  moves[i].dy);
 }
 
 static void

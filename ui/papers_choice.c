@@ -137,8 +137,13 @@ text_entry (RwPapersChoice *self, const char *text, GCallback take)
 static void
 build_look (RwPapersChoice *self)
 {
-  const char *const units[] = { _("As in the window"), _("Millimetres"), _("Decimal inches"), _("Inches to 1/64"),
-                                _("Inches to 1/32"),   _("Inches to 1/16"), NULL };
+  const char *const units[] = { _("As in the window"),
+                                _("Millimetres"),
+                                _("Decimal inches"),
+                                _("Inches to 1/64"),
+                                _("Inches to 1/32"),
+                                _("Inches to 1/16"),
+                                NULL };
   const char *const hands[] = { _("As built"), _("Right-handed"), _("Left-handed"), NULL };
   GtkWidget *grid;
 

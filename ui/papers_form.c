@@ -235,9 +235,10 @@ build_printer (RwPapersForm *self)
   g_signal_connect_swapped (self->bar_short, "entered", G_CALLBACK (on_bars), self);
   g_signal_connect_swapped (self->bar_long, "entered", G_CALLBACK (on_bars), self);
 
-  gtk_box_append (GTK_BOX (self), rw_papers_note (_("Print a page, measure its two bars of 100 mm, and enter what "
-                                                    "they measure: pages are then drawn so much larger or "
-                                                    "smaller.")));
+  gtk_box_append (GTK_BOX (self),
+                  rw_papers_note (_("Print a page, measure its two bars of 100 mm, and enter what "
+                                     "they measure: pages are then drawn so much larger or "
+                                     "smaller.")));
 }
 
 /* ---- from outside ---- */

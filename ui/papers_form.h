@@ -1,5 +1,5 @@
-/* What can be chosen of papers: the sheets, their look and formats, the paper, and what the printer makes of its
- * measures.  All but sheets, hand and date is remembered from one time to the next.
+/* What can be chosen of papers: the sheets, their look and formats, the paper, and what the printer makes of
+ * its measures.  All but sheets, hand and date is remembered from one time to the next.
  *
  * Signals
  *   chosen   ()   the pages are others now
@@ -21,8 +21,8 @@ void rw_papers_form_set_style (RwPapersForm *self, RwStyle style);
 /* The project whose revision is shown, by its name. */
 void rw_papers_form_set_project (RwPapersForm *self, const char *name);
 
-/* Fills in all that is chosen here, over options whose style is the window's; only and texts stay the form's and
- * are good until it is asked again. */
+/* Fills in all that is chosen here, over options whose style is the window's; only and texts stay the form's
+ * and are good until it is asked again. */
 void rw_papers_form_fill (RwPapersForm *self, RwPapersOptions *options);
 
 /* Whether no sheet is chosen at all. */

@@ -1,5 +1,5 @@
-/* The end of the papers' foot: says what has been done, and while files are written shows how far that is, with
- * a button to stop it.
+/* The end of the papers' foot: says what has been done, and while files are written shows how far that is,
+ * with a button to stop it.
  *
  * Signals
  *   busy   ()   writing has begun or ended

@@ -77,7 +77,9 @@ enable_actions (RwPapersWindow *self)
   gtk_widget_action_set_enabled (widget, "pages.previous", self->page > 0);
   gtk_widget_action_set_enabled (widget, "pages.next", self->page + 1 < page_count (self));
   gtk_widget_action_set_enabled (widget, "pages.last", self->page + 1 < page_count (self));
-  gtk_widget_action_set_enabled (widget, "pages.save", page_count (self) > 0 && !rw_papers_saver_is_busy (RW_PAPERS_SAVER (self->saver)));
+  gtk_widget_action_set_enabled (widget, "pages.save",
+                                 page_count (self) > 0
+                                     && !rw_papers_saver_is_busy (RW_PAPERS_SAVER (self->saver)));
   gtk_widget_action_set_enabled (widget, "pages.print", page_count (self) > 0);
   gtk_widget_action_set_enabled (widget, "pages.nearer", page_count (self) > 0);
   gtk_widget_action_set_enabled (widget, "pages.farther", page_count (self) > 0);
@@ -211,7 +213,8 @@ start_saving (RwPapersWindow *self, RwPapersTask task, const char *path)
 {
   RwPapersOptions options = options_of (self);
 
-  rw_papers_saver_start (RW_PAPERS_SAVER (self->saver), rw_document_project (self->document), &options, task, path);
+  rw_papers_saver_start (RW_PAPERS_SAVER (self->saver), rw_document_project (self->document), &options, task,
+                         path);
 }
 
 static void

@@ -260,8 +260,8 @@ add_list (Maker *maker, RwSheet *sheet, const RwPageShape *shape)
   for (guint i = 0; i < sheets->len; i++)
     {
       RwSheet *frame = new_frame (maker);
-      RwLayout *layout
-          = rw_layout_new (g_ptr_array_index (sheets, i), maker->list_scale, LIST_LETTERS * maker->list_scale);
+      RwLayout *layout = rw_layout_new (g_ptr_array_index (sheets, i), maker->list_scale,
+                                        LIST_LETTERS * maker->list_scale);
       RwPagePart list = { layout, { shape->room.x0 + LIST_PADDING, shape->room.y1 - LIST_PADDING } };
 
       g_ptr_array_add (maker->set->layouts, layout);
@@ -314,11 +314,13 @@ rw_papers_go_on (const RwPapersOptions *options, int done, int of, GError **erro
 {
   if (options->progress == NULL || options->progress (done, of, options->progress_data))
     return TRUE;
-  g_set_error (error, RW_FILE_ERROR, RW_FILE_ERROR_STOPPED, _("The papers were stopped before they were done"));
+  g_set_error (error, RW_FILE_ERROR, RW_FILE_ERROR_STOPPED,
+               _("The papers were stopped before they were done"));
   return FALSE;
 }
 
-/* First the first sheet of every kind, so that each title strip can say how many there are.  FALSE: stopped. */
+/* First the first sheet of every kind, so that each title strip can say how many there are.  FALSE: stopped.
+ */
 static gboolean
 add_sheets (Maker *maker, GError **error)
 {

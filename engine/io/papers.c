@@ -187,7 +187,8 @@ effort_of (const RwPaperSet *set, const RwPapersOptions *options)
 
   for (guint i = 0; i < set->pages->len; i++)
     pictures += is_pictured (g_ptr_array_index (set->pages, i));
-  return (options->pdf ? pages : 0) + pictures * ((options->svg ? SVG_EFFORT : 0) + (options->png ? PNG_EFFORT : 0));
+  return (options->pdf ? pages : 0)
+         + pictures * ((options->svg ? SVG_EFFORT : 0) + (options->png ? PNG_EFFORT : 0));
 }
 
 /* Makes the folder where there is none; *made tells. */

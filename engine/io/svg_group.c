@@ -271,7 +271,8 @@ group_stack (const Stack *stack)
 GPtrArray *
 rw_svg_groups (const RwPage *page)
 {
-  Stack stack = { g_array_new (FALSE, FALSE, sizeof (RwSvgElement)), g_array_new (FALSE, FALSE, sizeof (RwLayer)) };
+  Stack stack
+      = { g_array_new (FALSE, FALSE, sizeof (RwSvgElement)), g_array_new (FALSE, FALSE, sizeof (RwLayer)) };
   GPtrArray *groups;
 
   for (int i = 0; i < page->count; i++)

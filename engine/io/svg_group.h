@@ -26,7 +26,7 @@ typedef struct
   GArray *elements; /* of RwSvgElement, in order of painting */
 } RwSvgGroup;
 
-/* Groups in order of painting, in an array that frees them: one for each layer where that can be.  A layer that
- * lies both under and over another has as few as it takes.  Elements change places only where they don't touch or
- * neither has a fill. */
+/* Groups in order of painting, in an array that frees them: one for each layer where that can be.  A layer
+ * that lies both under and over another has as few as it takes.  Elements change places only where they don't
+ * touch or neither has a fill. */
 GPtrArray *rw_svg_groups (const RwPage *page);

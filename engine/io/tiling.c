@@ -218,13 +218,15 @@ is_free (const Edges *edges, RwBox box)
       const RwBox *text = &g_array_index (edges->page->texts, RwPlacedText, i).box;
 
       if (text->x0 + edges->origin.x < box.x1 + WORDS_AIR && text->x1 + edges->origin.x > box.x0 - WORDS_AIR
-          && text->y0 + edges->origin.y < box.y1 + WORDS_AIR && text->y1 + edges->origin.y > box.y0 - WORDS_AIR)
+          && text->y0 + edges->origin.y < box.y1 + WORDS_AIR
+          && text->y1 + edges->origin.y > box.y0 - WORDS_AIR)
         return FALSE;
     }
   return TRUE;
 }
 
-/* Upright words that end under a height, lowered until they are free; in the band between x - their size and x. */
+/* Upright words that end under a height, lowered until they are free; in the band between x - their size and
+ * x. */
 static void
 put_upright_words (const Edges *edges, double x, const char *words)
 {
@@ -266,7 +268,8 @@ put_cut_left (const Edges *edges)
 
   rw_sheet_line (edges->frame, RW_PEN_HIDDEN, room->x0, room->y0, room->x0, room->y1);
   put_crosses_at_column (edges->frame, room, room->x0 + edges->overlap / 2);
-  rw_sheet_text (edges->frame, room->x0 - 1, room->y1 - 2, RW_ALIGN_END, RW_LETTERS_SMALL, _("cut here"))->turn
+  rw_sheet_text (edges->frame, room->x0 - 1, room->y1 - 2, RW_ALIGN_END, RW_LETTERS_SMALL, _("cut here"))
+      ->turn
       = G_PI_2;
 }
 

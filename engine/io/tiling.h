@@ -23,8 +23,8 @@ typedef struct
  *           width    of the paper, upright, mm; height likewise.  Pages lie upright or across
  *           margin   round every page, mm
  *           overlap  of neighbours, mm; less than the room of a page
- * Returned  the tiling.  Where the pages have room to spare, the seams are put where the least lettering is cut,
- *           and then where they touch the least.
+ * Returned  the tiling.  Where the pages have room to spare, the seams are put where the least lettering is
+ * cut, and then where they touch the least.
  */
 RwTiling rw_tiling_fit (const RwLayout *layout, double width, double height, double margin, double overlap);
 
@@ -32,10 +32,10 @@ RwTiling rw_tiling_fit (const RwLayout *layout, double width, double height, dou
  * are counted from 0 at the left, rows from 0 at the top. */
 RwPoint rw_tiling_origin (const RwTiling *tiling, int column, int row);
 
-/* The layout as it goes on a page: without the lettering that is not whole there and is whole on another.  The
+/* The layout as it goes on a page: without the lettering that is not whole there and is whole on another. The
  * same sheet; new. */
 RwLayout *rw_tiling_page (const RwTiling *tiling, const RwLayout *layout, int column, int row);
 
-/* Adds a page's cut lines, bands to glue, register marks and the map of pages to its furniture.  Words on them
- * keep clear of the lettering of the page's layout, which may be NULL. */
+/* Adds a page's cut lines, bands to glue, register marks and the map of pages to its furniture.  Words on
+ * them keep clear of the lettering of the page's layout, which may be NULL. */
 void rw_tiling_draw (const RwTiling *tiling, const RwLayout *page, int column, int row, RwSheet *frame);

@@ -63,7 +63,8 @@ set_row (RwColumn *column, const Places *at, const RwRow *row)
 {
   const RwPaperJob *job = column->job;
   const RwDim *dim = rw_slot_dim (row->slot);
-  g_autofree char *label = rw_slot_label_in (row->slot, translated), *now = figure (job, row->value, dim->unit);
+  g_autofree char *label = rw_slot_label_in (row->slot, translated),
+                  *now = figure (job, row->value, dim->unit);
 
   rw_column_room (column, 0);
   rw_column_label (column, 0, at->value - FIGURE_ROOM, label);

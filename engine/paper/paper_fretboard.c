@@ -184,10 +184,12 @@ write_slots (RwDraft *draft, RwPoint *at)
   g_autofree char *kerf = rw_paper_length (draft, draft->design->frets_slot_width, 2);
   g_autofree char *deep = rw_paper_length (draft, rw_draft_value (draft, RW_FRETS_SLOT_DEPTH), 1);
 
-  rw_paper_print (draft, at, _("Slots %s wide, %s deep, sawn while the board is square; taper it afterwards."), kerf,
+  rw_paper_print (draft, at,
+                  _("Slots %s wide, %s deep, sawn while the board is square; taper it afterwards."), kerf,
                   deep);
-  rw_paper_line (draft, at,
-                 _("Nut line to the last slot as made: ____________    Board thickness as made: ____________"));
+  rw_paper_line (
+      draft, at,
+      _("Nut line to the last slot as made: ____________    Board thickness as made: ____________"));
 }
 
 static void
@@ -201,9 +203,10 @@ write_notes (RwDraft *draft)
   if (draft->design->frets_count > 0.5)
     write_slots (draft, &at);
   else
-    rw_paper_line (draft, &at,
-                   _("This board has no frets: the lines are where the semitones fall, for marks on its side. Board "
-                     "thickness as made: ____________"));
+    rw_paper_line (
+        draft, &at,
+        _("This board has no frets: the lines are where the semitones fall, for marks on its side. Board "
+           "thickness as made: ____________"));
 }
 
 RwSheet *

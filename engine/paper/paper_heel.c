@@ -69,25 +69,28 @@ write_notes (RwDraft *draft, RwPoint at)
   g_autofree char *deep = rw_paper_length (draft, rw_draft_value (draft, RW_JOINT_RELIEF_DEPTH), 1);
   g_autofree char *down = rw_paper_length (draft, rw_draft_value (draft, RW_JOINT_RELIEF_HEIGHT), 1);
   g_autofree char *heel = rw_paper_degrees (draft, rw_draft_value (draft, RW_JOINT_HEEL_ANGLE));
-  g_autofree char *cut = g_strdup_printf (
-      _("Cut the face while the blank is square: %s to the fretboard. Lay the wedge under the blank, try the cut in "
-        "scrap, and check with a bevel."),
-      heel);
-  g_autofree char *hollows = g_strdup_printf (
-      _("Hollow %s deep in the middle. Relief for the hoop %s deep, down to %s under the fretboard's surface."),
-      hollow, deep, down);
+  g_autofree char *cut = g_strdup_printf (_("Cut the face while the blank is square: %s to the fretboard. "
+                                             "Lay the wedge under the blank, try the cut in "
+                                             "scrap, and check with a bevel."),
+                                          heel);
+  g_autofree char *hollows = g_strdup_printf (_("Hollow %s deep in the middle. Relief for the hoop %s deep, "
+                                                 "down to %s under the fretboard's surface."),
+                                              hollow, deep, down);
 
   rw_paper_line_within (draft, &at, NOTES_WIDE, cut);
   rw_paper_line_within (draft, &at, NOTES_WIDE, hollows);
-  rw_paper_line_within (draft, &at, NOTES_WIDE,
-                        _("A straightedge along the frets then shows the board's height over the head plane at the "
-                          "rim; ease the face until it is right. Mark the rim's holes from the neck."));
-  rw_paper_line_within (draft, &at, NOTES_WIDE,
-                        _("Measured: rim outside ____________   neck angle ____________   board over the head at "
-                          "the rim ____________"));
-  rw_paper_line_within (draft, &at, NOTES_WIDE,
-                        _("A neck blank is heavy and tips: clamp it to a jig for every cut, and follow the saw "
-                          "maker's manual."));
+  rw_paper_line_within (
+      draft, &at, NOTES_WIDE,
+      _("A straightedge along the frets then shows the board's height over the head plane at the "
+         "rim; ease the face until it is right. Mark the rim's holes from the neck."));
+  rw_paper_line_within (
+      draft, &at, NOTES_WIDE,
+      _("Measured: rim outside ____________   neck angle ____________   board over the head at "
+         "the rim ____________"));
+  rw_paper_line_within (
+      draft, &at, NOTES_WIDE,
+      _("A neck blank is heavy and tips: clamp it to a jig for every cut, and follow the saw "
+         "maker's manual."));
 }
 
 #define BEHIND 58.0 /* from the rim's face to the words of the views */
@@ -116,8 +119,10 @@ rw_paper_heel (const RwPaperJob *job)
   draw_sides (&draft);
   under = rw_paper_under (&draft);
   draw_wedge (&draft, (RwPoint){ under.x, under.y - wedge_height (&draft) });
-  draw_curve (&draft, (RwPoint){ rw_heel_face_middle (draft.result), rw_heel_plan_rise (draft.result) + CURVE_OVER });
-  write_notes (&draft, (RwPoint){ rw_heel_face_middle (draft.result) - NOTES_BESIDE,
-                                  draft.design->neck_set_height - draft.design->joint_heel_depth - NOTES_BELOW });
+  draw_curve (&draft,
+              (RwPoint){ rw_heel_face_middle (draft.result), rw_heel_plan_rise (draft.result) + CURVE_OVER });
+  write_notes (&draft,
+               (RwPoint){ rw_heel_face_middle (draft.result) - NOTES_BESIDE,
+                          draft.design->neck_set_height - draft.design->joint_heel_depth - NOTES_BELOW });
   return rw_paper_end (&draft);
 }

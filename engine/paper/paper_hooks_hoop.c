@@ -3,8 +3,8 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-/* Hooks and hoop: the hook as bent, its rod as cut with the places of the bend, the hoop's section and a card of
- * its curve; what to bend on, and where the notches go. */
+/* Hooks and hoop: the hook as bent, its rod as cut with the places of the bend, the hoop's section and a card
+ * of its curve; what to bend on, and where the notches go. */
 
 /* ---- the rod before bending ---- */
 
@@ -12,12 +12,14 @@ static void
 draw_tick (RwDraft *draft, RwPoint at, double x, const char *words)
 {
   double rod = draft->design->hooks_rod;
+  RwItem *text;
 
   rw_draft_set (draft, RW_LAYER_HOOKS, RW_SUBJECT_NONE);
   rw_sheet_line (draft->sheet, RW_PEN_EDGE, at.x + x, at.y - rod / 2 - 2, at.x + x, at.y + rod / 2 + 2);
   rw_draft_set (draft, RW_LAYER_TEXT, RW_SUBJECT_NONE);
-  rw_sheet_text (draft->sheet, at.x + x + 1.2, at.y + rod / 2 + 4, RW_ALIGN_START, RW_LETTERS_SMALL, words)->turn
-      = G_PI_2;
+  text = rw_sheet_text (draft->sheet, at.x + x + 1.2, at.y + rod / 2 + 4, RW_ALIGN_START, RW_LETTERS_SMALL,
+                        words);
+  text->turn = G_PI_2;
 }
 
 static double
@@ -104,7 +106,8 @@ write_formers (RwDraft *draft, RwPoint *at)
   for (int i = -FORMERS_EACH_WAY; i <= FORMERS_EACH_WAY; i++)
     {
       double springback = expected + FORMER_STEP * i;
-      g_autofree char *percent = rw_quantity_write (springback, "%", RW_UNITS_MM, 1, draft->sheet->style.decimal);
+      g_autofree char *percent
+          = rw_quantity_write (springback, "%", RW_UNITS_MM, 1, draft->sheet->style.decimal);
       g_autofree char *shown = g_strdup_printf (_("%s %%"), percent);
       g_autofree char *former = rw_paper_length (draft, bore / (1 + springback / 100), 1);
 
@@ -129,7 +132,9 @@ write_notches (RwDraft *draft, RwPoint *at)
 
   if (draft->design->hoop_seat != RW_SEAT_NOTCHES)
     return;
-  rw_paper_line (draft, at, _("Notches, round the hoop's outside from the neck's centre line towards the treble side:"));
+  rw_paper_line (
+      draft, at,
+      _("Notches, round the hoop's outside from the neck's centre line towards the treble side:"));
   for (int k = 1; k <= count; k++)
     {
       RwPoint cell = { at->x + (k - 1) / rows * NOTCH_WIDTH, at->y - (k - 1) % rows * RW_PAPER_ROW };
@@ -154,17 +159,20 @@ write_hooks (RwDraft *draft, RwPoint *at)
   g_autofree char *radius = rw_paper_length (draft, design->hooks_bend_radius, 1);
   g_autofree char *total = rw_paper_length (draft, rw_draft_value (draft, RW_HOOKS_ROD_TOTAL), 0);
 
-  rw_paper_print (draft, at,
-                  ngettext ("Cut %d rod of %s (%s of rod in all). The bend begins %s from the claw's end, round "
-                            "a pin of radius %s; %s is filed off each end afterwards.",
-                            "Cut %d rods of %s (%s of rod in all). The bend begins %s from the claw's end, round "
-                            "a pin of radius %s; %s is filed off each end afterwards.",
-                            count),
-                  count, cut, total, from, radius, trim);
+  rw_paper_print (
+      draft, at,
+      ngettext ("Cut %d rod of %s (%s of rod in all). The bend begins %s from the claw's end, round "
+                "a pin of radius %s; %s is filed off each end afterwards.",
+                "Cut %d rods of %s (%s of rod in all). The bend begins %s from the claw's end, round "
+                "a pin of radius %s; %s is filed off each end afterwards.",
+                count),
+      count, cut, total, from, radius, trim);
+  rw_paper_line (
+      draft, at,
+      _("Bend one, hang it on the pot, measure its leg, and correct the cut before the rest. Wear eye "
+         "protection; clamp the rod; follow the die maker's advice when threading."));
   rw_paper_line (draft, at,
-                 _("Bend one, hang it on the pot, measure its leg, and correct the cut before the rest. Wear eye "
-                   "protection; clamp the rod; follow the die maker's advice when threading."));
-  rw_paper_line (draft, at, _("Leg of the first hook as bent: ____________   cut corrected to: ____________"));
+                 _("Leg of the first hook as bent: ____________   cut corrected to: ____________"));
 }
 
 static void
@@ -174,14 +182,16 @@ write_hoop (RwDraft *draft, RwPoint *at)
   g_autofree char *bore = rw_paper_length (draft, rw_draft_value (draft, RW_HOOP_BORE), 1);
   g_autofree char *outer = rw_paper_length (draft, rw_draft_value (draft, RW_HOOP_OUTER_DIAMETER), 1);
 
-  rw_paper_print (draft, at,
-                  _("Hoop: strip %s, inside ⌀ %s, outside ⌀ %s as finished. Bend on a former as its springback "
-                    "asks; springback is 100 × (bore it came to / former − 1)."),
-                  strip, bore, outer);
+  rw_paper_print (
+      draft, at,
+      _("Hoop: strip %s, inside ⌀ %s, outside ⌀ %s as finished. Bend on a former as its springback "
+         "asks; springback is 100 × (bore it came to / former − 1)."),
+      strip, bore, outer);
   write_formers (draft, at);
-  rw_paper_line (draft, at,
-                 _("Brazing: clear the bench, keep water by, ventilate, and follow the torch and flux makers' "
-                   "advice."));
+  rw_paper_line (
+      draft, at,
+      _("Brazing: clear the bench, keep water by, ventilate, and follow the torch and flux makers' "
+         "advice."));
 }
 
 /* ---- the sheet ---- */

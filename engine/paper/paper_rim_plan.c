@@ -56,7 +56,8 @@ draw_hook (RwDraft *draft, int hook)
          leg = rw_hook_place (draft->result).foot_radius;
   RwPoint face = { rw_draft_value (draft, RW_HOOKS_X + hook), rw_draft_value (draft, RW_HOOKS_Y + hook) };
   RwPoint in = rw_place_round (angle, inner - 6, 0), axis = rw_place_round (angle, leg, 0);
-  RwPoint number_at = rw_place_round (angle, inner - 12, 0), figure_at = rw_place_round (angle, inner - 23, 0);
+  RwPoint number_at = rw_place_round (angle, inner - 12, 0),
+          figure_at = rw_place_round (angle, inner - 23, 0);
   g_autofree char *number = g_strdup_printf ("%d", hook), *figure = rw_paper_degrees (draft, degrees);
 
   draw_shoe (draft, angle, hook);
@@ -157,7 +158,8 @@ draw_sizes (RwDraft *draft)
                  (RwNote){ out, { out.x - 24, out.y - 44 }, 1, RW_DIAMETER });
   rw_note_slot (draft, RW_RIM_INNER_DIAMETER, (RwNote){ in, { in.x - 30, in.y - 30 }, 1, RW_DIAMETER });
   rw_draft_slot (draft, DIMENSIONS, RW_HEAD_RADIUS);
-  rw_sheet_leader (draft->sheet, bearing, (RwPoint){ bearing.x + 34, bearing.y - 52 }, RW_FIGURE_WORKED_OUT, words);
+  rw_sheet_leader (draft->sheet, bearing, (RwPoint){ bearing.x + 34, bearing.y - 52 }, RW_FIGURE_WORKED_OUT,
+                   words);
 }
 
 static void
@@ -182,9 +184,10 @@ write_notes (RwDraft *draft)
   RwPoint at = inner > NOTES_ROOM ? (RwPoint){ -NOTES_WIDE - 4, -16 } : rw_paper_under (draft);
   double wide = inner > NOTES_ROOM ? NOTES_WIDE : 2 * NOTES_WIDE;
 
-  rw_paper_line_within (draft, &at, wide,
-                        _("Head side up. Hooks are counted from the neck towards the treble side; their angles run "
-                          "from the neck's centre line."));
+  rw_paper_line_within (
+      draft, &at, wide,
+      _("Head side up. Hooks are counted from the neck towards the treble side; their angles run "
+         "from the neck's centre line."));
   rw_paper_line_within (draft, &at, wide,
                         _("The circles are the wood's outside and inside, the bearing circle, and the hoop's "
                           "outside."));

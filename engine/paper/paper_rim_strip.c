@@ -284,8 +284,8 @@ write_stretch (const Strip *strip, RwPoint *at)
 
   if (fabs (strip->stretch - 1) > STRETCH_TOLD)
     rw_paper_print (draft, at,
-                    _("Stretched by %s %% to what the tape measured; the diameter alone would give %s."), percent,
-                    planned);
+                    _("Stretched by %s %% to what the tape measured; the diameter alone would give %s."),
+                    percent, planned);
   else
     rw_paper_line (draft, at, _("Not stretched: the length is that of the diameter."));
 }
@@ -298,10 +298,11 @@ write_notes (const Strip *strip)
   RwPoint at
       = { draft->design->build_handed == RW_HANDED_LEFT ? 6 : -strip->length + 6, -strip->height - 20 };
 
-  rw_paper_print (draft, &at,
-                  _("Seen from outside, head side up; the upper edge goes to the wood's top edge. Cut out, wrap round "
-                    "the turned and sanded rim, and let the ends meet on the neck's centre line. Length %s."),
-                  length);
+  rw_paper_print (
+      draft, &at,
+      _("Seen from outside, head side up; the upper edge goes to the wood's top edge. Cut out, wrap round "
+         "the turned and sanded rim, and let the ends meet on the neck's centre line. Length %s."),
+      length);
   write_stretch (strip, &at);
   write_depths (strip, &at);
   rw_paper_line (draft, &at,

@@ -5,8 +5,8 @@
 /* The whole ring of one course, to put the segments down on while they are glued: joints and the circles to
  * turn to.  Pot frame; a left-handed build is mirrored, so that its turned courses are too. */
 
-/* Within the ring, on its treble half towards the neck, where the first page is likely to show them whole; under
- * a small ring. */
+/* Within the ring, on its treble half towards the neck, where the first page is likely to show them whole;
+ * under a small ring. */
 #define NOTES_ROOM 105.0 /* inside radius that they take */
 #define NOTES_WIDE 72.0
 #define NOTES_HIGH 60.0
@@ -20,10 +20,10 @@ write_notes (RwDraft *draft)
   g_autofree char *corner = rw_paper_length (draft, rw_draft_value (draft, RW_RIM_CORNER_DIAMETER), 1);
   g_autofree char *speed
       = rw_quantity_write (rw_draft_value (draft, RW_RIM_SPINDLE_LIMIT), "1/min", RW_UNITS_MM, 0, '.');
-  g_autofree char *limit = g_strdup_printf (
-      _("Corners swing %s before turning: keep the lathe at or under %s turns a minute, and under what its maker's "
-        "manual allows."),
-      corner, speed);
+  g_autofree char *limit = g_strdup_printf (_("Corners swing %s before turning: keep the lathe at or under "
+                                               "%s turns a minute, and under what its maker's "
+                                               "manual allows."),
+                                            corner, speed);
 
   rw_paper_line_within (draft, &at, wide,
                         _("Seen from the head side. Lay the sheet on a flat caul under clear film."));

@@ -18,8 +18,8 @@ segment_counts (RwDraft *draft, RwPoint *at)
       g_autofree char *rough = rw_paper_length (draft, rw_draft_value (draft, RW_RIM_COURSE_ROUGH + k), 1);
       g_autofree char *flat = rw_paper_length (draft, design->rim_course_thickness.at[k - 1], 1);
 
-      rw_paper_print (draft, at, _("Course %d from the head side: %d of %s, %s thick, flattened to %s"), k, each,
-                      _(rw_woods[wood].label), rough, flat);
+      rw_paper_print (draft, at, _("Course %d from the head side: %d of %s, %s thick, flattened to %s"), k,
+                      each, _ (rw_woods[wood].label), rough, flat);
     }
   rw_paper_print (draft, at, _("Saw %d in all, and one or two more of each thickness for spoiled ones."),
                   each * courses);

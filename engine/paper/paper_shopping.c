@@ -150,7 +150,8 @@ binding (const List *list)
 {
   const RwDesign *design = list->design;
   double length = 2 * value (list, RW_NECK_BOARD_LENGTH) + value (list, RW_NECK_WIDTH_AT_END);
-  g_autofree char *thick = exact (list, design->fretboard_binding), *high = exact (list, design->fretboard_thickness);
+  g_autofree char *thick = exact (list, design->fretboard_binding),
+                  *high = exact (list, design->fretboard_thickness);
   g_autofree char *long_enough = at_least (list, length * 1.1);
 
   if (design->fretboard_binding > 0)
@@ -276,11 +277,11 @@ strings (const List *list)
           = rw_quantity_write (set->at[i].outer_mm, "mm", RW_UNITS_INCH, 1, list->job->style.decimal);
 
       if (set->at[i].core_mm > 0)
-        item (list, i == 0 ? _("Strings") : "", _("string %d, %s: %s mm (%s in), wound"), i + 1, set->at[i].note,
-              gauge, inch);
+        item (list, i == 0 ? _("Strings") : "", _("string %d, %s: %s mm (%s in), wound"), i + 1,
+              set->at[i].note, gauge, inch);
       else
-        item (list, i == 0 ? _("Strings") : "", _("string %d, %s: %s mm (%s in), plain"), i + 1, set->at[i].note,
-              gauge, inch);
+        item (list, i == 0 ? _("Strings") : "", _("string %d, %s: %s mm (%s in), plain"), i + 1,
+              set->at[i].note, gauge, inch);
     }
 }
 

@@ -1,5 +1,5 @@
-/* What every sheet has to say: whose it is, how it is seen, which of how many, of what date and revision; and the
- * words that keep a part the right way round on the bench. */
+/* What every sheet has to say: whose it is, how it is seen, which of how many, of what date and revision; and
+ * the words that keep a part the right way round on the bench. */
 #include "io/papers.h"
 #include "built.h"
 #include "read_back.h"
@@ -100,14 +100,20 @@ static const struct
   const char *words[8];
 } marks[] = {
   { "general", "", { "treble", "bass", "tail", "seen from the head side" } },
-  { "segment", "", { "seen from the head side", "grain", "360°", "18.00°", "Course 1", "half rings", "advances" } },
+  { "segment",
+    "",
+    { "seen from the head side", "grain", "360°", "18.00°", "Course 1", "half rings", "advances" } },
   { "segment", "rim.construction=staves", { "Stave card", "grain", "staves", "360°", "half" } },
   { "segment", "rim.construction=plies", { "Ply card", "grain", "ply", "scarf" } },
   { "ring", "", { "neck", "tail", "treble", "bass", "flat caul" } },
   { "rim-plan", "", { "neck", "tail", "treble", "bass", "head side", "bearing circle" } },
-  { "rim-strip", "", { "neck", "tail", "treble", "bass", "head side", "hooks are counted this way", "Tape" } },
+  { "rim-strip",
+    "",
+    { "neck", "tail", "treble", "bass", "head side", "hooks are counted this way", "Tape" } },
   { "pot", "", { "head side", "inside" } },
-  { "hooks-hoop", "", { "bend begins", "thread from here", "springback", "former", "Notches", "test bends" } },
+  { "hooks-hoop",
+    "",
+    { "bend begins", "thread from here", "springback", "former", "Notches", "test bends" } },
   { "heel", "", { "treble", "bass", "head side", "wedge", "Hollow", "Relief" } },
   { "neck-side", "", { "grain", "fret 1", "fret 12", "heel starts", "channel" } },
   { "neck-plan", "", { "treble", "bass", "grain", "fret 5" } },

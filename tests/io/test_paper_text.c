@@ -1,5 +1,5 @@
-/* The lettering of papers as poppler finds it in the PDF: no word on another, none over the edge of the page, on
- * the built-in build, others, and builds drawn at random. */
+/* The lettering of papers as poppler finds it in the PDF: no word on another, none over the edge of the page,
+ * on the built-in build, others, and builds drawn at random. */
 #include "io/papers.h"
 #include "built.h"
 #include "random_design.h"
@@ -9,8 +9,8 @@
 #include <math.h>
 #include <string.h>
 
-/* A word's box is as high as the font's lines, over 1.3 times its letters; what touches within this part of the
- * height, at either end, is air. */
+/* A word's box is as high as the font's lines, over 1.3 times its letters; what touches within this part of
+ * the height, at either end, is air. */
 #define AIR 0.2
 #define SLACK 0.3 /* points */
 
@@ -37,7 +37,8 @@ static void
 complain (Reading *reading, const char *what, const Word *a, const Word *b)
 {
   reading->faults++;
-  g_test_message ("page %d: “%s” %s “%s” at %.0f, %.0f", reading->page, a->word, what, b->word, a->box.x0, a->box.y0);
+  g_test_message ("page %d: “%s” %s “%s” at %.0f, %.0f", reading->page, a->word, what, b->word, a->box.x0,
+                  a->box.y0);
 }
 
 static void
@@ -83,8 +84,9 @@ read_start (GMarkupParseContext *context,
     }
   if (g_str_equal (element, "word"))
     {
-      Word word = { { number (names, values, "xMin"), number (names, values, "yMin"), number (names, values, "xMax"),
-                      number (names, values, "yMax") }, "" };
+      Word word = { { number (names, values, "xMin"), number (names, values, "yMin"),
+                      number (names, values, "xMax"), number (names, values, "yMax") },
+                    "" };
       double air = AIR * MIN (word.box.x1 - word.box.x0, word.box.y1 - word.box.y0);
 
       word.box = (RwBox){ word.box.x0 + air, word.box.y0 + air, word.box.x1 - air, word.box.y1 - air };
@@ -98,7 +100,8 @@ read_word (GMarkupParseContext *context, const char *text, gsize length, gpointe
   Reading *reading = data;
 
   if (g_str_equal (g_markup_parse_context_get_element (context), "word"))
-    g_strlcpy (g_array_index (reading->words, Word, reading->words->len - 1).word, text, sizeof (Word) - sizeof (RwBox));
+    g_strlcpy (g_array_index (reading->words, Word, reading->words->len - 1).word, text,
+               sizeof (Word) - sizeof (RwBox));
 }
 
 static void
@@ -175,7 +178,8 @@ check_build (const char *changes, const char *paper, RwUnits units, RwPapersHand
 }
 
 #define TWELVE_INCH "rim.outer_diameter=304|head.nominal=304.8|rim.segments=8|hooks.count=22|scale.length=660"
-#define SMALL "rim.outer_diameter=202.4|head.nominal=203.2|rim.height=50|hooks.count=14|scale.length=350|frets.count=16"
+#define SMALL                                                                                                \
+  "rim.outer_diameter=202.4|head.nominal=203.2|rim.height=50|hooks.count=14|scale.length=350|frets.count=16"
 
 static void
 test_default (void)

@@ -1,5 +1,5 @@
-/* Papers measured: where holes and slots lie in the PDF's pages and in the SVG, as poppler and a reader of XML find
- * them, against the engine's numbers. */
+/* Papers measured: where holes and slots lie in the PDF's pages and in the SVG, as poppler and a reader of
+ * XML find them, against the engine's numbers. */
 #include "io/papers.h"
 #include "io/export_svg.h"
 #include "io/export_pdf.h"
@@ -29,8 +29,12 @@ static RwPaperSet *
 set_of (const Case *c, const Built *built)
 {
   static const char *only[] = { "rim-strip", "fretboard", NULL };
-  RwPapersOptions options = { .paper = rw_paper_find (c->paper), .only = only, .style = RW_STYLE_FILE,
-                              .date = "2026-05-04", .bar_short_mm = c->bar_short, .bar_long_mm = c->bar_long };
+  RwPapersOptions options = { .paper = rw_paper_find (c->paper),
+                              .only = only,
+                              .style = RW_STYLE_FILE,
+                              .date = "2026-05-04",
+                              .bar_short_mm = c->bar_short,
+                              .bar_long_mm = c->bar_long };
   g_autoptr (RwProject) project = rw_project_new ();
   g_autoptr (GError) error = NULL;
   RwPaperSet *set;
@@ -72,13 +76,15 @@ hole_line (const Built *built, int hook)
   return (Wanted){ { x - reach, y, x + reach, y } };
 }
 
-/* Where it comes to stand on a page: mm from the upper left corner, larger or smaller about the page's middle. */
+/* Where it comes to stand on a page: mm from the upper left corner, larger or smaller about the page's
+ * middle. */
 static RwBox
 on_page (const RwPaperPage *page, const Case *c, RwBox line)
 {
   RwPoint origin = page->parts[0].origin;
   gboolean upright = page->width <= page->height;
-  double by_short = c->bar_short > 0 ? 100 / c->bar_short : 1, by_long = c->bar_long > 0 ? 100 / c->bar_long : 1;
+  double by_short = c->bar_short > 0 ? 100 / c->bar_short : 1,
+         by_long = c->bar_long > 0 ? 100 / c->bar_long : 1;
   double sx = upright ? by_short : by_long, sy = upright ? by_long : by_short;
   double x = page->width / 2, y = page->height / 2;
 
