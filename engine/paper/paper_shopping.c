@@ -1,4 +1,5 @@
 #include "paper_column.h"
+#include "paper_missing.h"
 #include "paper_parts.h"
 
 #include "table/material.h"
@@ -314,6 +315,7 @@ rw_paper_shopping (const RwPaperJob *job)
   RwColumn column = rw_column_begin (job, _("Shopping list"));
   const List list = { &column, job, &job->result->used };
 
+  rw_paper_missing (&column);
   wood (&list);
   metal (&list);
   parts (&list);
