@@ -61,13 +61,15 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
     { RW_TAKES_FORMAT, "format", word, &options->format, "FORMAT", "text, json, or csv for a table", 0 },
     { RW_TAKES_STUDY, "format", word, &options->format, "FORMAT", "text, csv, json, svg, pdf or png", 0 },
     { RW_TAKES_STUDY, "size", word, &options->size, "WxH", "Of a picture, in mm: 180x80", 0 },
-    { RW_TAKES_UNITS, "units", word, &options->units, "UNITS", "mm, inch, or fraction, fraction-32, fraction-16 (of an inch)", 0 },
+    { RW_TAKES_UNITS, "units", word, &options->units, "UNITS",
+      "mm, inch, or fraction, fraction-32, fraction-16 (of an inch)", 0 },
     { RW_TAKES_PAPERS, "into", word, &options->into, "DIR", "The folder to write to", 0 },
     { RW_TAKES_PAPERS, "paper", word, &options->paper, "PAPER", "a4, letter and others", 0 },
     { RW_TAKES_PAPERS, "only", words, &options->only, "NAME", "Write this sheet and no others", 0 },
     { RW_TAKES_PAPERS, "svg", flag, &options->svg, NULL, "Write each sheet as SVG too", 0 },
     { RW_TAKES_PAPERS, "png", flag, &options->png, NULL, "Write each sheet as PNG too", 0 },
-    { RW_TAKES_REMEDIES, "remedies", flag, &options->remedies, NULL, "After each finding what sets it right", 0 },
+    { RW_TAKES_REMEDIES, "remedies", flag, &options->remedies, NULL, "After each finding what sets it right",
+      0 },
     { RW_TAKES_PAPERS, "record", flag, &options->record, NULL, "Write into FILE that these papers left", 0 },
     { RW_TAKES_PAPERS, "dpi", G_OPTION_ARG_DOUBLE, &options->dpi, "DPI", "Dots per inch of PNG: 200", 0 },
     { RW_TAKES_PAPERS, "hand", word, &options->hand, "HAND", "build, right or left: for whom to draw", 0 },
@@ -80,8 +82,10 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
       "What your printer makes of 100 mm along the paper's short edge", 0 },
     { RW_TAKES_PAPERS, "bar-long", G_OPTION_ARG_DOUBLE, &options->bar_long, "MM",
       "The same along its long edge", 0 },
-    { RW_TAKES_SPREAD, "builds", G_OPTION_ARG_INT, &options->builds, "N", "So many builds by chance; 10000", 0 },
-    { RW_TAKES_SPREAD, "seed", G_OPTION_ARG_INT64, &options->seed, "S", "The same seed gives the same numbers; 1", 0 },
+    { RW_TAKES_SPREAD, "builds", G_OPTION_ARG_INT, &options->builds, "N", "So many builds by chance; 10000",
+      0 },
+    { RW_TAKES_SPREAD, "seed", G_OPTION_ARG_INT64, &options->seed, "S",
+      "The same seed gives the same numbers; 1", 0 },
     { RW_TAKES_SHELF, "shelf", G_OPTION_ARG_FILENAME, &options->shelf, "CSV",
       "The stock, as a table; without it, the shelf of the project", 0 },
     { 0, "help", flag, &options->help, NULL, "Show this help", 'h' },
@@ -377,7 +381,8 @@ rw_options_check_measures (const RwOptions *options, GError **error)
   return check_number (options->bar_short, bar, RW_BAR_MIN, RW_BAR_MAX, error)
          && check_number (options->bar_long, bar, RW_BAR_MIN, RW_BAR_MAX, error)
          && check_number (options->margin, "A margin is", RW_PAPER_MARGIN_MIN, RW_PAPER_MARGIN_MAX, error)
-         && check_number (options->overlap, "An overlap is", RW_PAPER_OVERLAP_MIN, RW_PAPER_OVERLAP_MAX, error)
+         && check_number (options->overlap, "An overlap is", RW_PAPER_OVERLAP_MIN, RW_PAPER_OVERLAP_MAX,
+                          error)
          && check_number (options->dpi, "Dots per inch are", RW_PAPERS_DPI_MIN, RW_PAPERS_DPI_MAX, error);
 }
 

@@ -60,7 +60,8 @@ gboolean rw_quantity_read (const char  *text,
  *           units     how lengths are shown
  *           decimals  digits after the point for millimetres and all else; inches get two more
  *           decimal   the decimal mark, ',' or '.'
- * Returned  a new string.  Fractions are the nearest part of an inch, reduced: "11 3/8", "-5/64".  Never "-0".
+ * Returned  a new string.  Fractions are the nearest part of an inch, reduced: "11 3/8", "-5/64".  Never
+ * "-0".
  */
 char *rw_quantity_write (double value, const char *unit, RwUnits units, int decimals, char decimal);
 
@@ -68,14 +69,17 @@ char *rw_quantity_write (double value, const char *unit, RwUnits units, int deci
 #define RW_FRACTION_ERROR_TOLD 0.1 /* mm */
 
 /* rw_quantity_figure: the same for a figure that is worked to: a fraction farther off than
- * RW_FRACTION_ERROR_TOLD has the millimetres beside it that the true length is more or less: "3 5/8 (+0.2)". */
+ * RW_FRACTION_ERROR_TOLD has the millimetres beside it that the true length is more or less: "3 5/8 (+0.2)".
+ */
 char *rw_quantity_figure (double value, const char *unit, RwUnits units, int decimals, char decimal);
 
-/* How much longer a length in mm is than the fraction it is shown as, mm; 0 where lengths are no fractions. */
+/* How much longer a length in mm is than the fraction it is shown as, mm; 0 where lengths are no fractions.
+ */
 double rw_fraction_error (double value, RwUnits units);
 
-/* rw_quantity_show: the same with the digits that mean something to a hand: hundredths of a millimetre and of a
- * degree, tenths of a newton, whole N/m; a number without a unit has two digits, or none where it is whole. */
+/* rw_quantity_show: the same with the digits that mean something to a hand: hundredths of a millimetre and of
+ * a degree, tenths of a newton, whole N/m; a number without a unit has two digits, or none where it is whole.
+ */
 char *rw_quantity_show (double value, const char *unit, RwUnits units, char decimal);
 
 /* The unit that rw_quantity_write() writes unit in: "in" for "mm" under inches, else unit itself, with

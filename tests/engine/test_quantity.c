@@ -331,8 +331,8 @@ test_write_fractions (void)
     }
 }
 
-/* By hand: 64 mm are 2.51969 in; 2 33/64 in = 63.8969 mm, 2 1/2 in = 63.5 mm.  10 mm are 0.3937 in; 25/64 in =
- * 9.9219 mm is near enough to say nothing; 3/8 in = 9.525 mm, and 13/32 in = 10.3188 mm is too long. */
+/* By hand: 64 mm are 2.51969 in; 2 33/64 in = 63.8969 mm, 2 1/2 in = 63.5 mm.  10 mm are 0.3937 in; 25/64 in
+ * = 9.9219 mm is near enough to say nothing; 3/8 in = 9.525 mm, and 13/32 in = 10.3188 mm is too long. */
 static void
 test_figures (void)
 {
