@@ -275,6 +275,20 @@ class Papers(unittest.TestCase):
             self.assertEqual(sorted(files), sorted(str(path) for path in into.iterdir()))
             self.assertTrue(Path(files[0]).read_bytes().startswith(b"%PDF-"))
 
+    def test_look(self):
+        """Revision and hand reach the sheet: mirrored, it is another drawing; measures out of bounds are refused."""
+        with tempfile.TemporaryDirectory() as folder:
+            pictures = []
+            for hand in ("right", "left"):
+                into = Path(folder, hand)
+                text("papers", "--into", str(into), "--only", "fretboard", "--svg", "--hand", hand, "--revision", "K9")
+                pictures.append((into / "fretboard.svg").read_text("utf-8"))
+            self.assertTrue(all(">revision K9<" in picture for picture in pictures))
+            self.assertNotEqual(pictures[0], pictures[1])
+            for wrong in (["--margin", "1"], ["--overlap", "90"], ["--dpi", "9000"], ["--hand", "both"]):
+                self.assertEqual(run("papers", "--into", str(Path(folder, "none")), *wrong).returncode, 2)
+            self.assertFalse(Path(folder, "none").exists())
+
     def test_folder_in_the_way(self):
         with tempfile.TemporaryDirectory() as folder:
             path = Path(folder, "file")
