@@ -273,7 +273,9 @@ rw_plot_point (RwPlot *plot, double x, double y, const char *word)
 {
   RwPoint at = rw_plot_place (plot, x, y);
   gboolean right = at.x < (plot->frame.x0 + plot->frame.x1) / 2;
-  gboolean over = at.y + 2 * POINT + CAPITAL < plot->frame.y1;
+  gboolean fits_over = at.y + 2 * POINT + CAPITAL < plot->frame.y1;
+  gboolean fits_under = at.y - 2 * POINT - CAPITAL > plot->frame.y0;
+  gboolean over = plot->points++ % 2 == 0 ? fits_over : !fits_under;
 
   rw_sheet_circle (plot->sheet, RW_PEN_OUTLINE, RW_TINT_METAL, at.x, at.y, POINT);
   add_figure (plot, at.x + (right ? 1.5 : -1.5) * POINT, over ? at.y + 1.5 * POINT : at.y - 1.5 * POINT - CAPITAL,

@@ -23,6 +23,7 @@ typedef struct
   RwBox       range; /* of the data */
   int         lines;
   RwPlotLabel labels[RW_PLOT_LINES_MAX]; /* of the lines so far */
+  int         points; /* that are named so far */
   int         loads;
   double      load_end; /* right end of the last one's figure, mm of the sheet */
 } RwPlot;
@@ -48,7 +49,8 @@ RwPlot rw_plot_begin (RwSheet *sheet, const RwPlotJob *job);
 /* A line through data points, left to right; where y is NaN it is interrupted.  label (NULL: none) stands at its end. */
 void rw_plot_line (RwPlot *plot, const RwPoint *points, int count, const char *label);
 
-/* A place on a line, in the data's units, called by a word beside it. */
+/* A place on a line, in the data's units, called by a word over it; the next one's word stands under it, as they may
+ * be near each other. */
 void rw_plot_point (RwPlot *plot, double x, double y, const char *word);
 
 /* An arrow down that ends at a place, with a figure at its start.  From left to right. */

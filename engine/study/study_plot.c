@@ -291,12 +291,14 @@ draw_panel (const Panel *panel, RwBox place)
                     room_for_labels (panel) };
   RwPlot plot = rw_plot_begin (panel->sheet, &job);
 
+  /* Places that are named lie over all lines. */
+  for (int named = 0; named <= 1; named++)
+    for (guint i = 0; i < study->columns->len; i++)
+      if (column_of (panel, i) != NULL && (column_of (panel, i)->role == RW_COLUMN_POINT) == named)
+        add_column (panel, &plot, column_of (panel, i));
   for (guint i = 0; i < study->columns->len; i++)
     if (column_of (panel, i) != NULL)
-      {
-        add_column (panel, &plot, column_of (panel, i));
-        add_spots (panel, &plot, i);
-      }
+      add_spots (panel, &plot, i);
   for (guint row = 0; row < study->rows->len && across == NULL; row++)
     rw_plot_word (&plot, row, g_array_index (study->rows, RwStudyRow, row).name);
   rw_plot_end (&plot);
