@@ -6,9 +6,10 @@
 
 #define MICRONS 1000.0
 
-/* Steps of the search.  A hundred thousand take some hundredths of a second. */
+/* Steps of the search.  A million takes some tenths of a second; nearly all plans need a thousand. */
 #define STEPS_FIRST 60000u
-#define STEPS_WHOLE 400000u
+#define STEPS_PLAIN 100000u
+#define STEPS_WHOLE 8000000u
 #define STEPS_OFFCUT 5000u
 /* With more pieces, the search is not begun from nothing and the longest off-cut not looked for. */
 #define MANY_PIECES 120
@@ -462,7 +463,7 @@ rw_cut_line (const RwLineTask *task)
   take_stock (&c);
   prices = rw_line_prices_new (&c.line);
   RwLineWork work = { &c.line, prices, task->go_on, task->data, FALSE };
-  best = cheapest (&work, c.pieces, STEPS_WHOLE, &bound);
+  best = cheapest (&work, c.pieces, task->plain ? STEPS_PLAIN : STEPS_WHOLE, &bound);
   if (!task->plain && best->missing == 0 && c.pieces <= MANY_PIECES)
     sure = leave_longest (&work, &best);
   plan = plan_of (&c, best);

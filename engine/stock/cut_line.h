@@ -41,7 +41,7 @@ typedef struct
   int                stock_count;
   double             kerf, trim; /* mm; trim is lost at either end of a bar */
   RwLineGoal         goal;
-  gboolean           plain;      /* don't look for the longest off-cut */
+  gboolean           plain;      /* only to ask whether it fits: no long search, and none for the longest off-cut */
   RwCutGoOn          go_on;      /* NULL: to the end */
   gpointer           data;
 } RwLineTask;

@@ -198,6 +198,7 @@ choose_column (Simplex *lp, Column *best, int *pieces, guint steps)
       if (fee < least)
         {
           least = fee;
+          g_free (best->pieces);
           *best = (Column){ COLUMN_SLACK, line->m + k, 0, NULL };
         }
       double reduced = (double) line->cost[k] + fee

@@ -141,6 +141,9 @@ rw_line_greedy (const RwLine *line, const RwLineSolution *start)
 
 /* ---- the search ---- */
 
+/* What is remembered of the way, at some hundred bytes each. */
+#define SEEN_MOST 200000
+
 typedef struct
 {
   int    stock;
@@ -299,7 +302,10 @@ seen_before (Search *q)
       g_bytes_unref (key);
       return TRUE;
     }
-  g_hash_table_replace (q->seen, key, g_memdup2 (&q->cost, sizeof q->cost));
+  if (cost != NULL || g_hash_table_size (q->seen) < SEEN_MOST)
+    g_hash_table_replace (q->seen, key, g_memdup2 (&q->cost, sizeof q->cost));
+  else
+    g_bytes_unref (key);
   return FALSE;
 }
 
