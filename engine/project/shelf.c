@@ -90,9 +90,12 @@ same_stretches (const GArray *a, const GArray *b)
 gboolean
 rw_stock_item_equal (const RwStockItem *a, const RwStockItem *b)
 {
-  double apart = fabs (a->length - b->length) + fabs (a->width - b->width) + fabs (a->thickness - b->thickness)
-                 + fabs (a->price - b->price) + fabs (a->mass_g - b->mass_g);
+  double apart = fabs (a->length - b->length) + fabs (a->width - b->width) + fabs (a->price - b->price)
+                 + fabs (a->mass_g - b->mass_g);
 
+  /* What is no size of the kind says nothing. */
+  if (rw_stock_kind_is_thick (a->kind))
+    apart += fabs (a->thickness - b->thickness);
   return a->kind == b->kind && a->count == b->count && !(apart > 0)
          && strcmp (a->name, b->name) == 0 && strcmp (a->material, b->material) == 0
          && same_stretches (a->avoid, b->avoid);
