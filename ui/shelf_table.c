@@ -70,7 +70,11 @@ take_text (RwShelfTable *self, GtkWidget *widget, const char *text)
     return;
   if (rw_stock_field_read (item, field, text, self->style, &error))
     {
+      g_autofree char *taken = rw_stock_field_write (item, field, self->style);
+
       gtk_widget_remove_css_class (widget, "error");
+      if (GTK_IS_EDITABLE (widget))
+        gtk_editable_set_text (GTK_EDITABLE (widget), taken);
       g_signal_emit (self, signals[SAID], 0, NULL);
       if (!rw_stock_item_equal (before, item))
         g_signal_emit (self, signals[EDITED], 0);
