@@ -79,7 +79,7 @@ read_quantity (RwStockField field, const char *text, const char *unit, double le
       wanted = g_strdup_printf (_("give %s to %s %s"), low, high, rw_quantity_unit (unit, style.units));
       return refuse (error, field, text, wanted);
     }
-  *value = read;
+  *value = round (read * 1e6) / 1e6; /* 9 ft are 2743.2 mm, not 2743.2000000000003 */
   return TRUE;
 }
 
