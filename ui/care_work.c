@@ -12,6 +12,7 @@ typedef struct
   gboolean    with_spread;
   gint        stop, done; /* atomic */
   gboolean    outdated;   /* build, number or seed are others by now */
+  RwBands    *bands;
   RwCare     *care;
   RwSpread   *spread;
 } Job;
@@ -24,9 +25,10 @@ struct _RwCareWork
   guint       builds;
   guint64     seed;
 
+  RwBands    *bands;
   RwCare     *care;
   RwSpread   *spread;
-  gboolean    care_fresh, spread_fresh; /* of the build as it is now */
+  gboolean    care_fresh, spread_fresh; /* of the build as it is now; bands are as fresh as care */
   gboolean    broken_off;               /* the maker does not want the spread of this build */
 
   Job        *job; /* at work; owned by its task */
@@ -44,9 +46,19 @@ job_free (gpointer data)
 {
   Job *job = data;
 
+  g_free (job->bands);
   g_clear_pointer (&job->care, rw_care_free);
   g_clear_pointer (&job->spread, rw_spread_free);
   g_free (job);
+}
+
+static RwBands *
+work_bands_out (const Job *job)
+{
+  g_autofree RwResult *result = g_new (RwResult, 1);
+
+  rw_solve (&job->design, &job->measured, result);
+  return rw_bands_new (result, &job->measured);
 }
 
 static void
@@ -54,6 +66,7 @@ run (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
 {
   Job *job = data;
 
+  job->bands = work_bands_out (job);
   job->care = rw_care_new (&job->design, &job->measured);
   if (job->care != NULL && job->with_spread)
     job->spread = rw_spread_new (job->care->bench, job->care->sensitivity, &job->spread_job);
@@ -65,6 +78,8 @@ static void start (RwCareWork *self, gboolean with_spread);
 static void
 take_results (RwCareWork *self, Job *job)
 {
+  g_free (self->bands);
+  self->bands = g_steal_pointer (&job->bands);
   g_clear_pointer (&self->care, rw_care_free);
   self->care = g_steal_pointer (&job->care);
   self->care_fresh = TRUE;
@@ -180,6 +195,12 @@ rw_care_work_spread (RwCareWork *self)
   return self->spread;
 }
 
+const RwBands *
+rw_care_work_bands (RwCareWork *self)
+{
+  return self->bands;
+}
+
 gboolean
 rw_care_work_failed (RwCareWork *self)
 {
@@ -203,6 +224,7 @@ rw_care_work_finalize (GObject *object)
 
   g_object_set_data (G_OBJECT (self->document), "rw-care-work", NULL);
   g_clear_object (&self->document);
+  g_free (self->bands);
   g_clear_pointer (&self->care, rw_care_free);
   g_clear_pointer (&self->spread, rw_spread_free);
   G_OBJECT_CLASS (rw_care_work_parent_class)->finalize (object);

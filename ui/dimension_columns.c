@@ -226,15 +226,35 @@ make_name (Column *column, GtkListItem *cell)
   return expander;
 }
 
+/* What a dimension is, and between what it may lie where it rests on guesses.  New; NULL for a heading. */
+static char *
+name_words (Column *column, const RwRow *row)
+{
+  const RwBands *bands = rw_care_work_bands (column->care);
+  const RwDim *dim = row != NULL ? rw_slot_dim (row->slot) : NULL;
+  RwStyle style = rw_document_style (column->document);
+  g_autofree char *low = NULL, *high = NULL, *band = NULL;
+
+  if (dim == NULL)
+    return NULL;
+  if (bands == NULL || !rw_shown_differ (bands->low[row->slot], bands->high[row->slot], dim->unit))
+    return g_strdup (_(dim->definition));
+  low = rw_quantity_show (bands->low[row->slot], dim->unit, style.units, style.decimal);
+  high = rw_quantity_show (bands->high[row->slot], dim->unit, style.units, style.decimal);
+  band = g_strdup_printf (_("Rests on guesses: %s to %s %s"), low, high, rw_quantity_unit (dim->unit, style.units));
+  return g_strdup_printf ("%s\n%s", _(dim->definition), g_strchomp (band));
+}
+
 static void
 show_name (Column *column, GtkWidget *expander, RwDimensionItem *item)
 {
   GtkWidget *label = gtk_tree_expander_get_child (GTK_TREE_EXPANDER (expander));
   const RwRow *row = rw_dimension_item_row (item);
+  g_autofree char *words = name_words (column, row);
 
   set_text (label, rw_dimension_item_title (item));
   set_class (label, "group-name", row == NULL);
-  gtk_widget_set_tooltip_text (expander, row != NULL ? _(rw_slot_dim (row->slot)->definition) : NULL);
+  gtk_widget_set_tooltip_text (expander, words);
 }
 
 /* ---- the measured value, which is entered here ---- */
@@ -366,7 +386,7 @@ on_bind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
   g_signal_connect_object (item, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
   g_signal_connect_object (column->document, "noted", G_CALLBACK (on_document_changed), cell,
                            G_CONNECT_SWAPPED);
-  if (column->kind->show == show_close_enough)
+  if (column->kind->show == show_close_enough || column->kind->show == show_name)
     g_signal_connect_object (column->care, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
   show_cell (cell);
 }

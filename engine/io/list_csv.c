@@ -4,6 +4,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "model/band.h"
 #include "making/care.h"
 #include "csv_text.h"
 
@@ -21,7 +22,7 @@ number_field (double value, const char *unit, RwUnits units)
 }
 
 static void
-append_dimension (GString *out, const RwRow *row, const RwTolerance *care, RwUnits units)
+append_dimension (GString *out, const RwRow *row, const RwTolerance *care, const RwBands *bands, RwUnits units)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
   gboolean inches = units != RW_UNITS_MM && strcmp (dim->unit, "mm") == 0;
@@ -39,9 +40,11 @@ append_dimension (GString *out, const RwRow *row, const RwTolerance *care, RwUni
                                              inches ? RW_UNITS_INCH : RW_UNITS_MM);
   g_autofree char *close = number_field (care != NULL ? care->asked : NAN, dim->unit,
                                          inches ? RW_UNITS_INCH : RW_UNITS_MM);
+  g_autofree char *low = number_field (bands->low[row->slot], dim->unit, units);
+  g_autofree char *high = number_field (bands->high[row->slot], dim->unit, units);
   const char *const fields[] = { id, dim->part, label, inches ? "in" : dim->unit, value, planned, measured,
                                  tolerance, rw_step_title (dim->step), made, asked, deviation, needed, close,
-                                 care != NULL && care->by_fitting ? "yes" : "", NULL };
+                                 care != NULL && care->by_fitting ? "yes" : "", low, high, NULL };
 
   rw_csv_row (out, fields);
 }
@@ -51,9 +54,10 @@ rw_list_csv (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   static const char *const header[] = { "id", "part", "label", "unit", "value", "planned", "measured",
                                         "tolerance", "step", "made", "asked", "deviation", "needed", "close_enough",
-                                        "by_fitting", NULL };
+                                        "by_fitting", "low", "high", NULL };
   g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
   g_autoptr (RwCare) care = rw_care_new (&project->design, &answer->measured);
+  g_autofree RwBands *bands = rw_bands_new (&answer->now, &answer->measured);
   GString *out = g_string_new (NULL);
 
   rw_csv_row (out, header);
@@ -61,7 +65,7 @@ rw_list_csv (const RwProject *project, const RwAnswer *answer, RwUnits units)
     {
       const RwRow *row = &g_array_index (rows, RwRow, i);
 
-      append_dimension (out, row, rw_care_of_slot (care, row->slot), units);
+      append_dimension (out, row, rw_care_of_slot (care, row->slot), bands, units);
     }
   return g_string_free (out, FALSE);
 }

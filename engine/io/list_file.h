@@ -12,15 +12,17 @@ typedef enum { RW_LIST_TEXT, RW_LIST_CSV, RW_LIST_JSON } RwListFormat;
  * Text goes by the steps of the making, and has the findings after them.  CSV has a row for each dimension in
  * the order of the table, empty fields for what was not measured or has no tolerance.  JSON is an object
  * with the lists "dimensions", "findings", "steps" (titles in order) and "parameters"; null stands for what
- * CSV leaves empty.  All three tell beside the tolerance that a shop holds the one that the build asks for, close_enough,
- * and by_fitting where it is finer than can be measured or held (making/tolerance.h).  units changes how lengths are shown in text and CSV; JSON and CSV in mm have all digits.
+ * CSV leaves empty.  All three tell beside the tolerance that a shop holds the one that the build asks for,
+ * close_enough, and by_fitting where it is finer than can be measured or held (making/tolerance.h); and low and
+ * high of what rests on guesses (model/band.h).  units changes how lengths are shown in text and CSV; JSON and
+ * CSV in mm have all digits.
  * A new string.
  */
 char *rw_list_write (const RwProject *project, const RwAnswer *answer, RwListFormat format, RwUnits units);
 
-/* The findings alone, as text or JSON: an object with the list "findings".  Those that are accepted come last, with
- * the reason.  With remedies, those that there are follow each finding: what to do, and the parameters it sets.  A new
- * string. */
+/* The findings alone, as text or JSON: an object with the list "findings".  Those that are accepted come last,
+ * with the reason.  With remedies, those that there are follow each finding: what to do, and the parameters it
+ * sets.  A new string. */
 char *rw_findings_write (const RwProject *project,
                          const RwAnswer  *answer,
                          gboolean         remedies,

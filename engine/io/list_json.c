@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "model/band.h"
 #include "making/care.h"
 #include "making/remedy.h"
 #include "json_writer.h"
@@ -45,7 +46,7 @@ end_row (RwJsonWriter *writer)
 /* ---- dimensions and findings ---- */
 
 static void
-dimension (RwJsonWriter *writer, const RwRow *row, const RwTolerance *care)
+dimension (RwJsonWriter *writer, const RwRow *row, const RwTolerance *care, const RwBands *bands)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
   g_autofree char *id = rw_slot_id (row->slot);
@@ -66,6 +67,8 @@ dimension (RwJsonWriter *writer, const RwRow *row, const RwTolerance *care)
   append_number (writer->out, "needed", rw_row_needed (row));
   append_number (writer->out, "close_enough", care != NULL ? care->asked : NAN);
   append_flag (writer->out, "by_fitting", care != NULL && care->by_fitting);
+  append_number (writer->out, "low", bands->low[row->slot]);
+  append_number (writer->out, "high", bands->high[row->slot]);
   end_row (writer);
 }
 
@@ -74,6 +77,7 @@ dimensions (RwJsonWriter *writer, const RwProject *project, const RwAnswer *answ
 {
   g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
   g_autoptr (RwCare) care = rw_care_new (&project->design, &answer->measured);
+  g_autofree RwBands *bands = rw_bands_new (&answer->now, &answer->measured);
 
   rw_json_name (writer, "dimensions");
   rw_json_begin (writer, '[');
@@ -81,7 +85,7 @@ dimensions (RwJsonWriter *writer, const RwProject *project, const RwAnswer *answ
     {
       const RwRow *row = &g_array_index (rows, RwRow, i);
 
-      dimension (writer, row, rw_care_of_slot (care, row->slot));
+      dimension (writer, row, rw_care_of_slot (care, row->slot), bands);
     }
   rw_json_end (writer, ']');
 }

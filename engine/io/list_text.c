@@ -3,6 +3,7 @@
 
 #include <math.h>
 
+#include "model/band.h"
 #include "making/care.h"
 #include "making/remedy.h"
 #include "text_table.h"
@@ -22,7 +23,17 @@ typedef struct
   double       tolerance;
   RwReadingRow numbers;
   const RwTolerance *care; /* what is close enough; NULL: nothing depends on it */
+  double       low, high;  /* NaN where it does not rest on guesses */
 } Line;
+
+/* What the list is made of, worked out once. */
+typedef struct
+{
+  RwTextTable columns;
+  RwCare     *care;
+  RwBands    *bands;
+  RwUnits     units;
+} Dimensions;
 
 /* "close enough ± 0.07: fit, don't measure". */
 static char *
@@ -36,8 +47,21 @@ care_words (const Line *line, RwUnits units)
   return g_strdup_printf ("close enough ± %s: %s", asked, rw_tolerance_advice (line->care));
 }
 
-/* How a value came out against what is asked of it now: "off by 0.60, out of tolerance"; NULL where there is nothing to
- * tell. */
+/* "guessed, 3.10 to 4.25"; nothing where both are shown alike. */
+static char *
+band_words (const Line *line, RwUnits units)
+{
+  g_autofree char *low = NULL, *high = NULL;
+
+  if (!rw_shown_differ (line->low, line->high, line->numbers.unit))
+    return g_strdup ("");
+  low = number (line->low, line->numbers.unit, units);
+  high = number (line->high, line->numbers.unit, units);
+  return g_strdup_printf ("guessed, %s to %s", low, high);
+}
+
+/* How a value came out against what is asked of it now: "off by 0.60, out of tolerance"; NULL where there is
+ * nothing to tell. */
 static char *
 deviation_words (const Line *line, RwUnits units)
 {
@@ -74,67 +98,88 @@ origin_words (const Line *line, RwUnits units)
 }
 
 static void
-add_line (RwTextTable *columns, const Line *line, RwUnits units)
+add_line (Dimensions *list, const Line *line)
 {
   const RwReadingRow *n = &line->numbers;
-  g_autofree char *value = number (n->value, n->unit, units);
+  g_autofree char *value = number (n->value, n->unit, list->units);
   /* A tolerance is finer than the fractions on a rule. */
-  RwUnits fine = rw_units_parts (units) > 0 ? RW_UNITS_INCH : units;
+  RwUnits fine = rw_units_parts (list->units) > 0 ? RW_UNITS_INCH : list->units;
   g_autofree char *tolerance = number (line->tolerance, n->unit, fine);
   g_autofree char *within = g_strconcat ("± ", tolerance, NULL);
   g_autofree char *close = care_words (line, fine);
+  g_autofree char *band = band_words (line, list->units);
   g_autofree char *origin = origin_words (line, fine);
-  const char *const fields[] = { line->label, value, rw_quantity_unit (n->unit, units),
-                                 line->tolerance > 0 ? within : "", line->id, close, origin, NULL };
+  const char *const fields[] = { line->label, value, rw_quantity_unit (n->unit, list->units),
+                                 line->tolerance > 0 ? within : "", line->id, close, band, origin, NULL };
 
-  rw_text_table_add (columns, fields);
+  rw_text_table_add (&list->columns, fields);
 }
 
 static void
-add_dimension (RwTextTable *columns, const RwRow *row, const RwTolerance *care, RwUnits units)
+add_dimension (Dimensions *list, const RwRow *row)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
   g_autofree char *id = rw_slot_id (row->slot);
   g_autofree char *label = rw_slot_label (row->slot);
   const Line line = { id, label, dim->tolerance,
-                      { dim->unit, row->value, row->planned, row->measured, row->made, row->asked }, care };
+                      { dim->unit, row->value, row->planned, row->measured, row->made, row->asked },
+                      rw_care_of_slot (list->care, row->slot),
+                      list->bands->low[row->slot], list->bands->high[row->slot] };
 
-  add_line (columns, &line, units);
+  add_line (list, &line);
 }
 
 static void
-add_fact (RwTextTable *columns, const RwProject *project, const RwAnswer *answer, const char *id,
-          const char *label, RwUnits units)
+add_fact (Dimensions *list, const RwProject *project, const RwAnswer *answer, const char *id, const char *label)
 {
-  Line line = { id, label, 0, { 0 }, NULL };
+  Line line = { id, label, 0, { 0 }, NULL, NAN, NAN };
 
   if (rw_listing_find (id, project, &answer->now, &answer->planned, &line.numbers)
       && (isfinite (line.numbers.measured) || isfinite (line.numbers.made)))
-    add_line (columns, &line, units);
+    add_line (list, &line);
 }
 
-/* What was measured and made of parameters: they have no row among the dimensions, or one of the same id that shows
- * it. */
+/* What was measured and made of parameters: they have no row among the dimensions, or one of the same id that
+ * shows it. */
 static void
-add_facts (RwTextTable *columns, const RwProject *project, const RwAnswer *answer, RwUnits units)
+add_facts (Dimensions *list, const RwProject *project, const RwAnswer *answer)
 {
   static const char *const heading[] = { "Measured and made parameters", NULL };
-  guint before = columns->rows->len;
+  guint before = list->columns.rows->len;
 
-  rw_text_table_add (columns, heading);
+  rw_text_table_add (&list->columns, heading);
   for (RwParamId id = 0; id < RW_PARAM_COUNT; id++)
     if (rw_slot_find (rw_param (id)->id) < 0)
-      add_fact (columns, project, answer, rw_param (id)->id, rw_param (id)->label, units);
+      add_fact (list, project, answer, rw_param (id)->id, rw_param (id)->label);
   for (int i = 1; i <= answer->now.used.rim_course_thickness.count; i++)
     {
       const RwParam *param = rw_param (RW_P_rim_course_thickness);
       g_autofree char *id = g_strdup_printf ("%s[%d]", param->id, i);
       g_autofree char *label = g_strdup_printf ("%s %d", param->label, i);
 
-      add_fact (columns, project, answer, id, label, units);
+      add_fact (list, project, answer, id, label);
     }
-  if (columns->rows->len == before + 1)
-    g_ptr_array_set_size (columns->rows, (int) before);
+  if (list->columns.rows->len == before + 1)
+    g_ptr_array_set_size (list->columns.rows, (int) before);
+}
+
+static void
+add_step (Dimensions *list, RwStep step, const GArray *rows)
+{
+  const char *const heading[] = { rw_step_title (step), NULL };
+  gboolean headed = FALSE;
+
+  for (guint i = 0; i < rows->len; i++)
+    {
+      const RwRow *row = &g_array_index (rows, RwRow, i);
+
+      if (rw_slot_dim (row->slot)->step != step)
+        continue;
+      if (!headed)
+        rw_text_table_add (&list->columns, heading);
+      headed = TRUE;
+      add_dimension (list, row);
+    }
 }
 
 /* By the steps of the making, in each as the table has them. */
@@ -143,27 +188,23 @@ dimensions (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
   g_autoptr (RwCare) care = rw_care_new (&project->design, &answer->measured);
-  RwTextTable columns = rw_text_table_new (1u << 1);
+  g_autofree RwBands *bands = rw_bands_new (&answer->now, &answer->measured);
+  Dimensions list = { rw_text_table_new (1u << 1), care, bands, units };
 
   for (RwStep step = 0; step < RW_STEP_COUNT; step++)
-    {
-      const char *const heading[] = { rw_step_title (step), NULL };
-      gboolean headed = FALSE;
+    add_step (&list, step, rows);
+  add_facts (&list, project, answer);
+  return rw_text_table_end (&list.columns);
+}
 
-      for (guint i = 0; i < rows->len; i++)
-        {
-          const RwRow *row = &g_array_index (rows, RwRow, i);
-
-          if (rw_slot_dim (row->slot)->step != step)
-            continue;
-          if (!headed)
-            rw_text_table_add (&columns, heading);
-          headed = TRUE;
-          add_dimension (&columns, row, rw_care_of_slot (care, row->slot), units);
-        }
-    }
-  add_facts (&columns, project, answer, units);
-  return rw_text_table_end (&columns);
+/* On what grounds something is a guess: "guessed" in the list rests on these. */
+static void
+append_guesses (GString *out, const RwAnswer *answer)
+{
+  g_string_append (out, "\nGuessed, low to high\n");
+  for (RwGuess guess = 0; guess < RW_GUESS_COUNT; guess++)
+    if (rw_is_guess (guess, &answer->now, &answer->measured))
+      g_string_append_printf (out, "  %s\n", rw_guess_label (guess));
 }
 
 char *
@@ -171,8 +212,12 @@ rw_list_text (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   g_autofree char *list = dimensions (project, answer, units);
   g_autofree char *findings = rw_findings_text (answer, NULL, units);
+  GString *out = g_string_new (list);
 
-  return g_strconcat (list, "\nFindings\n", findings, NULL);
+  append_guesses (out, answer);
+  g_string_append (out, "\nFindings\n");
+  g_string_append (out, findings);
+  return g_string_free (out, FALSE);
 }
 
 /* ---- findings ---- */

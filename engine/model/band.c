@@ -25,8 +25,14 @@ rw_guess_label (RwGuess guess)
   return labels[guess];
 }
 
-RwGuessRange
-rw_guess_range (RwGuess guess, const RwResult *result, const RwMeasured *measured)
+/* The ends of a guess, as shares of the value used; 1 and 1 where it is known. */
+typedef struct
+{
+  double low, high;
+} Range;
+
+static Range
+range_of (RwGuess guess, const RwResult *result, const RwMeasured *measured)
 {
   const double *value = result->value;
   double tension = value[RW_HEAD_TENSION];
@@ -36,19 +42,27 @@ rw_guess_range (RwGuess guess, const RwResult *result, const RwMeasured *measure
     case RW_GUESS_HEAD_TENSION:
       if (measured != NULL
           && (isfinite (measured->param[RW_P_head_tension]) || isfinite (measured->slot[RW_HEAD_TENSION])))
-        return (RwGuessRange){ 1, 1 };
+        return (Range){ 1, 1 };
       if (result->used.head_tension_from == RW_TENSION_FROM_TAP)
-        return (RwGuessRange){ value[RW_HEAD_TENSION_LOW] / tension, value[RW_HEAD_TENSION_HIGH] / tension };
-      return (RwGuessRange){ 1 / HEAD_FACTOR, HEAD_FACTOR };
+        return (Range){ value[RW_HEAD_TENSION_LOW] / tension, value[RW_HEAD_TENSION_HIGH] / tension };
+      return (Range){ 1 / HEAD_FACTOR, HEAD_FACTOR };
     case RW_GUESS_NECK_STIFFNESS:
-      return (RwGuessRange){ 1 - WOOD_SPREAD, 1 + WOOD_SPREAD };
+      return (Range){ 1 - WOOD_SPREAD, 1 + WOOD_SPREAD };
     case RW_GUESS_STRING_MODULUS:
       if (measured != NULL && isfinite (measured->param[RW_P_strings_modulus]))
-        return (RwGuessRange){ 1, 1 };
-      return (RwGuessRange){ 1 - MODULUS_SPREAD, 1 + MODULUS_SPREAD };
+        return (Range){ 1, 1 };
+      return (Range){ 1 - MODULUS_SPREAD, 1 + MODULUS_SPREAD };
     default:
-      g_return_val_if_reached (((RwGuessRange){ 1, 1 }));
+      g_return_val_if_reached (((Range){ 1, 1 }));
     }
+}
+
+gboolean
+rw_is_guess (RwGuess guess, const RwResult *result, const RwMeasured *measured)
+{
+  Range range = range_of (guess, result, measured);
+
+  return range.high > range.low;
 }
 
 /* The build with one guess at a share of its value.  A tension out of a tap is set as the tension it is. */
@@ -114,7 +128,7 @@ add_bands (const RwDesign *design, const RwResult *result, const RwMeasured *mea
 
   for (int guess = 0; guess < RW_GUESS_COUNT; guess++)
     {
-      RwGuessRange range = rw_guess_range ((RwGuess) guess, result, measured);
+      Range range = range_of ((RwGuess) guess, result, measured);
       const double ends[] = { range.low, range.high };
 
       for (int i = 0; i < 2; i++)
@@ -126,9 +140,10 @@ add_bands (const RwDesign *design, const RwResult *result, const RwMeasured *mea
     }
 }
 
-void
-rw_bands (const RwResult *result, const RwMeasured *measured, RwBands *bands)
+RwBands *
+rw_bands_new (const RwResult *result, const RwMeasured *measured)
 {
+  RwBands *bands = g_new (RwBands, 1);
   RwDesign built = result->used;
 
   for (int slot = 0; slot < RW_SLOT_COUNT; slot++)
@@ -145,4 +160,5 @@ rw_bands (const RwResult *result, const RwMeasured *measured, RwBands *bands)
   for (int slot = 0; slot < RW_SLOT_COUNT; slot++)
     if (!(bands->high[slot] - bands->low[slot] > 0))
       bands->low[slot] = bands->high[slot] = NAN;
+  return bands;
 }

@@ -22,14 +22,9 @@ typedef enum
   RW_GUESS_COUNT,
 } RwGuess;
 
-/* The ends of a guess, as shares of the value used; 1 and 1 where it is known. */
-typedef struct
-{
-  double low, high;
-} RwGuessRange;
-
-const char  *rw_guess_label (RwGuess guess); /* English, marked for translation: what, and on what grounds */
-RwGuessRange rw_guess_range (RwGuess guess, const RwResult *result, const RwMeasured *measured);
+const char *rw_guess_label (RwGuess guess); /* English, marked for translation: what, and on what grounds */
+/* FALSE where it is known. */
+gboolean    rw_is_guess    (RwGuess guess, const RwResult *result, const RwMeasured *measured);
 
 /* By slot; NaN where a dimension does not rest on guesses, or is not there. */
 typedef struct
@@ -37,5 +32,5 @@ typedef struct
   double low[RW_SLOT_COUNT], high[RW_SLOT_COUNT];
 } RwBands;
 
-/* rw_bands: Given a solved build and what it was solved with (NULL: nothing measured). */
-void rw_bands (const RwResult *result, const RwMeasured *measured, RwBands *bands);
+/* Given a solved build and what it was solved with (NULL: nothing measured).  New, for g_free(). */
+RwBands *rw_bands_new (const RwResult *result, const RwMeasured *measured);

@@ -8,7 +8,7 @@
 typedef struct
 {
   Built *built;
-  RwBands bands;
+  RwBands *bands;
 } Banded;
 
 static Banded *
@@ -17,7 +17,7 @@ banded_new (const char *changes)
   Banded *banded = g_new0 (Banded, 1);
 
   banded->built = built_new (changes);
-  rw_bands (&banded->built->result, &banded->built->measured, &banded->bands);
+  banded->bands = rw_bands_new (&banded->built->result, &banded->built->measured);
   return banded;
 }
 
@@ -25,6 +25,7 @@ static void
 banded_free (Banded *banded)
 {
   built_free (banded->built);
+  g_free (banded->bands);
   g_free (banded);
 }
 
@@ -39,9 +40,9 @@ test_head (void)
   double load = built_value (banded->built, "head.load_per_hook");
   double note = built_value (banded->built, "head.tap_frequency");
 
-  expected_near ("least load", banded->bands.low[RW_HEAD_LOAD_PER_HOOK], load / sqrt (2), 1e-6 * load);
-  expected_near ("most load", banded->bands.high[RW_HEAD_LOAD_PER_HOOK], load * sqrt (2), 1e-6 * load);
-  expected_near ("lowest note", banded->bands.low[RW_HEAD_TAP_FREQUENCY], note / sqrt (sqrt (2)), 1e-6 * note);
+  expected_near ("least load", banded->bands->low[RW_HEAD_LOAD_PER_HOOK], load / sqrt (2), 1e-6 * load);
+  expected_near ("most load", banded->bands->high[RW_HEAD_LOAD_PER_HOOK], load * sqrt (2), 1e-6 * load);
+  expected_near ("lowest note", banded->bands->low[RW_HEAD_TAP_FREQUENCY], note / sqrt (sqrt (2)), 1e-6 * note);
 }
 
 /* A tap leaves the band that the head's rows tell; a measured tension none. */
@@ -51,12 +52,12 @@ test_tap (void)
   g_autoptr (Banded) tapped = banded_new ("head.tension_from=tap_frequency|head.tap_frequency=480");
   g_autoptr (Banded) known = banded_new ("@head.tension=6000");
 
-  expected_near ("low", tapped->bands.low[RW_HEAD_TENSION],
+  expected_near ("low", tapped->bands->low[RW_HEAD_TENSION],
                  built_value (tapped->built, "head.tension_low"), 1e-6);
-  expected_near ("high", tapped->bands.high[RW_HEAD_TENSION],
+  expected_near ("high", tapped->bands->high[RW_HEAD_TENSION],
                  built_value (tapped->built, "head.tension_high"), 1e-6);
-  g_assert_true (isnan (known->bands.low[RW_HEAD_TENSION]));
-  g_assert_true (isnan (known->bands.low[RW_HEAD_LOAD]));
+  g_assert_true (isnan (known->bands->low[RW_HEAD_TENSION]));
+  g_assert_true (isnan (known->bands->low[RW_HEAD_LOAD]));
 }
 
 /* What comes from lengths alone has no band; the value lies in each band there is. */
@@ -70,13 +71,13 @@ test_inside (void)
                                     RW_BRIDGE_COMPENSATION + 1 };
 
   for (gsize i = 0; i < G_N_ELEMENTS (sure); i++)
-    g_assert_true (isnan (banded->bands.low[sure[i]]));
+    g_assert_true (isnan (banded->bands->low[sure[i]]));
   for (gsize i = 0; i < G_N_ELEMENTS (guessed); i++)
     {
       double value = banded->built->result.value[guessed[i]];
 
-      g_assert_cmpfloat (banded->bands.low[guessed[i]], <, value);
-      g_assert_cmpfloat (banded->bands.high[guessed[i]], >, value);
+      g_assert_cmpfloat (banded->bands->low[guessed[i]], <, value);
+      g_assert_cmpfloat (banded->bands->high[guessed[i]], >, value);
     }
 }
 
@@ -88,8 +89,8 @@ test_wood (void)
                                             "@strings.modulus=200");
   double relief = built_value (banded->built, "neck.relief_unrodded");
 
-  expected_near ("low", banded->bands.low[RW_NECK_RELIEF_UNRODDED], relief / 1.22, 1e-3 * relief);
-  expected_near ("high", banded->bands.high[RW_NECK_RELIEF_UNRODDED], relief / 0.78, 1e-3 * relief);
+  expected_near ("low", banded->bands->low[RW_NECK_RELIEF_UNRODDED], relief / 1.22, 1e-3 * relief);
+  expected_near ("high", banded->bands->high[RW_NECK_RELIEF_UNRODDED], relief / 0.78, 1e-3 * relief);
 }
 
 /* A slacker head sinks further: the sag on a neck that is cut takes half of it out of the action at the
@@ -98,8 +99,8 @@ static void
 test_action (void)
 {
   g_autoptr (Banded) banded = banded_new ("setup.neck_flex=no|@strings.modulus=200");
-  double sag = banded->bands.high[RW_BRIDGE_SAG] - built_value (banded->built, "bridge.sag");
-  double action = built_value (banded->built, "setup.action[12]") - banded->bands.low[RW_SETUP_ACTION + 12];
+  double sag = banded->bands->high[RW_BRIDGE_SAG] - built_value (banded->built, "bridge.sag");
+  double action = built_value (banded->built, "setup.action[12]") - banded->bands->low[RW_SETUP_ACTION + 12];
 
   expected_near ("half of it", action, sag / 2, 0.01 * sag);
 }
