@@ -86,13 +86,18 @@ read_quantity (RwStockField field, const char *text, const char *unit, double le
 static gboolean
 read_kind (RwStockItem *item, const char *text, GError **error)
 {
+  g_autofree char *folded = g_utf8_casefold (text, -1);
+
   for (int kind = 0; kind < RW_STOCK_KIND_COUNT; kind++)
-    if (g_ascii_strcasecmp (rw_stock_kind_id ((RwStockKind) kind), text) == 0
-        || g_utf8_collate (_(rw_stock_kind_label ((RwStockKind) kind)), text) == 0)
-      {
-        item->kind = (RwStockKind) kind;
-        return TRUE;
-      }
+    {
+      g_autofree char *translated = g_utf8_casefold (_(rw_stock_kind_label ((RwStockKind) kind)), -1);
+
+      if (strcmp (rw_stock_kind_id ((RwStockKind) kind), folded) == 0 || strcmp (translated, folded) == 0)
+        {
+          item->kind = (RwStockKind) kind;
+          return TRUE;
+        }
+    }
   return refuse (error, RW_STOCK_KIND, text, _("give board, sheet, bar, rod, tube or wire"));
 }
 
