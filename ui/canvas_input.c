@@ -37,18 +37,8 @@ grip_near (RwCanvas *self, RwPoint pointer)
 static int
 text_at (RwCanvas *self, RwPoint pointer)
 {
-  const RwLayout *layout = rw_canvas_layout (self);
-  double x = (pointer.x - self->place.x) / RW_PX_PER_PAPER_MM;
-  double y = (self->place.y - pointer.y) / RW_PX_PER_PAPER_MM;
-
-  for (guint i = layout->texts->len; i-- > 0;)
-    {
-      const RwPlacedText *text = &g_array_index (layout->texts, RwPlacedText, i);
-
-      if (x >= text->box.x0 && x <= text->box.x1 && y >= text->box.y0 && y <= text->box.y1)
-        return (int) i;
-    }
-  return -1;
+  return rw_layout_text_at (rw_canvas_layout (self), (pointer.x - self->place.x) / RW_PX_PER_PAPER_MM,
+                            (self->place.y - pointer.y) / RW_PX_PER_PAPER_MM, 0);
 }
 
 static int

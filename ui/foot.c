@@ -8,7 +8,6 @@
 #include "standing.h"
 #include "words.h"
 
-#define SAY_SECONDS 8
 
 enum
 {
@@ -28,9 +27,6 @@ struct _RwFoot
   GtkWidget  *marks[3], *counts[3];  /* by severity */
   GtkWidget  *nothing;
   GtkWidget  *message, *pointer, *scale;
-  char       *hint;    /* what is under the pointer */
-  char       *said;    /* shown while there is no hint */
-  guint       silence; /* ends what was said */
 };
 
 G_DEFINE_FINAL_TYPE (RwFoot, rw_foot, GTK_TYPE_BOX)
@@ -232,10 +228,7 @@ rw_foot_dispose (GObject *object)
 {
   RwFoot *self = RW_FOOT (object);
 
-  g_clear_handle_id (&self->silence, g_source_remove);
   g_clear_object (&self->document);
-  g_clear_pointer (&self->hint, g_free);
-  g_clear_pointer (&self->said, g_free);
   G_OBJECT_CLASS (rw_foot_parent_class)->dispose (object);
 }
 
@@ -313,39 +306,8 @@ rw_foot_set_scale (RwFoot *self, double n)
   gtk_label_set_text (GTK_LABEL (self->scale), text);
 }
 
-static void
-show_message (RwFoot *self)
-{
-  const char *text = self->hint != NULL ? self->hint : self->said;
-
-  gtk_label_set_text (GTK_LABEL (self->message), text != NULL ? text : "");
-}
-
 void
 rw_foot_hint (RwFoot *self, const char *text)
 {
-  g_free (self->hint);
-  self->hint = g_strdup (text);
-  show_message (self);
-}
-
-static gboolean
-fall_silent (gpointer user_data)
-{
-  RwFoot *self = user_data;
-
-  self->silence = 0;
-  g_clear_pointer (&self->said, g_free);
-  show_message (self);
-  return G_SOURCE_REMOVE;
-}
-
-void
-rw_foot_say (RwFoot *self, const char *text)
-{
-  g_free (self->said);
-  self->said = g_strdup (text);
-  show_message (self);
-  g_clear_handle_id (&self->silence, g_source_remove);
-  self->silence = g_timeout_add_seconds (SAY_SECONDS, fall_silent, self);
+  gtk_label_set_text (GTK_LABEL (self->message), text != NULL ? text : "");
 }

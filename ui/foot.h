@@ -21,5 +21,3 @@ void       rw_foot_set_pointer (RwFoot *self, const RwPoint *place);
 void       rw_foot_set_scale   (RwFoot *self, double n);
 /* What is under the pointer; NULL: nothing. */
 void       rw_foot_hint        (RwFoot *self, const char *text);
-/* Says something that needs no answer, for some seconds. */
-void       rw_foot_say         (RwFoot *self, const char *text);

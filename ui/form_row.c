@@ -204,12 +204,6 @@ rw_form_row_new (RwDocument *document, RwParamId id)
   return GTK_WIDGET (self);
 }
 
-RwParamId
-rw_form_row_id (RwFormRow *self)
-{
-  return self->id;
-}
-
 /* ---- refreshing ---- */
 
 static void

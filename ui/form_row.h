@@ -10,7 +10,6 @@
 G_DECLARE_FINAL_TYPE (RwFormRow, rw_form_row, RW, FORM_ROW, GtkBox)
 
 GtkWidget *rw_form_row_new     (RwDocument *document, RwParamId id);
-RwParamId  rw_form_row_id      (RwFormRow *self);
 void       rw_form_row_refresh (RwFormRow *self, RwChange what);
 /* Marks the row as the selected one. */
 void       rw_form_row_mark    (RwFormRow *self, gboolean marked);

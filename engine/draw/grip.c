@@ -309,30 +309,6 @@ rw_grip_value_at (const RwGrip *grip, const RwGripScene *scene, RwPoint place)
   return nearest_value (&trial, value);
 }
 
-RwPoint
-rw_grip_direction (const RwGrip *grip, const RwGripScene *scene)
-{
-  double value = rw_grip_get (grip, scene->result, scene->design);
-  double length, step = is_count (grip, scene->result) ? 2 : 0;
-  RwPoint gap, slope;
-  Trial trial;
-
-  trial_init (&trial, grip, scene, (RwPoint){ 0, 0 });
-  if (!trial_place (&trial, scene->result, &gap))
-    return (RwPoint){ 0, 0 };
-  if (step == 0)
-    slope = trial_slope (&trial, value, gap);
-  else
-    {
-      RwPoint beside = gap;
-
-      trial_gap (&trial, value + step, &beside);
-      slope = slope_between (gap, beside, step);
-    }
-  length = hypot (slope.x, slope.y);
-  return length > 1e-9 ? (RwPoint){ slope.x / length, slope.y / length } : (RwPoint){ 0, 0 };
-}
-
 /* ---- steps ---- */
 
 static double

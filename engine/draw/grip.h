@@ -65,9 +65,6 @@ gboolean rw_grip_is_fact (const RwGrip *grip, const RwGripScene *scene);
  */
 double rw_grip_value_at (const RwGrip *grip, const RwGripScene *scene, RwPoint place);
 
-/* The direction in which the grip moves for a growing value, of length 1; zeros where it can't move. */
-RwPoint rw_grip_direction (const RwGrip *grip, const RwGripScene *scene);
-
 /* The step that a drag or an arrow key keeps to: 0.5 mm, 1/32 in, 0.1 degree; a fifth to a tenth of that when
  * fine.  Lengths that the table steps by a twentieth of a millimetre or less keep to 0.1 mm. */
 double rw_grip_step (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine);

@@ -24,27 +24,11 @@ rw_care_free (RwCare *care)
   g_free (care);
 }
 
-static const RwTolerance *
-find (const RwCare *care, int param, int slot)
-{
-  for (guint i = 0; care != NULL && i < care->bench->cuts->len; i++)
-    {
-      const RwCut *cut = rw_bench_cut (care->bench, i);
-
-      if ((slot >= 0 && cut->slot == slot) || (param >= 0 && cut->param == param))
-        return &care->tolerances[i];
-    }
-  return NULL;
-}
-
 const RwTolerance *
 rw_care_of_slot (const RwCare *care, RwSlot slot)
 {
-  return find (care, -1, (int) slot);
-}
-
-const RwTolerance *
-rw_care_of_param (const RwCare *care, RwParamId param)
-{
-  return find (care, (int) param, -1);
+  for (guint i = 0; care != NULL && i < care->bench->cuts->len; i++)
+    if (rw_bench_cut (care->bench, i)->slot == (int) slot)
+      return &care->tolerances[i];
+  return NULL;
 }

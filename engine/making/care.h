@@ -15,6 +15,5 @@ RwCare *rw_care_new  (const RwDesign *design, const RwMeasured *measured);
 void    rw_care_free (RwCare *care);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwCare, rw_care_free)
 
-/* The tolerance asked of a dimension or a parameter; NULL where it is no cut.  care may be NULL. */
-const RwTolerance *rw_care_of_slot  (const RwCare *care, RwSlot slot);
-const RwTolerance *rw_care_of_param (const RwCare *care, RwParamId param);
+/* The tolerance asked of a dimension; NULL where it is no cut.  care may be NULL. */
+const RwTolerance *rw_care_of_slot (const RwCare *care, RwSlot slot);

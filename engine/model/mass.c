@@ -15,31 +15,6 @@
 #define CROWN_FILL 0.7 /* of its height by its width */
 #define TANG_WIDTH 0.5 /* mm */
 
-const char *
-rw_mass_label (RwMassPart part)
-{
-  static const char *const labels[RW_MASS_COUNT] = {
-    [RW_MASS_RIM] = N_("Rim"),
-    [RW_MASS_TONE_ROD] = N_("Tone ring rod"),
-    [RW_MASS_HEAD] = N_("Head and its band"),
-    [RW_MASS_HOOP] = N_("Tension hoop"),
-    [RW_MASS_HOOKS] = N_("Hooks and nuts"),
-    [RW_MASS_SHOES] = N_("Shoes and bolts"),
-    [RW_MASS_JOINT] = N_("Rods or stick"),
-    [RW_MASS_BRIDGE] = N_("Bridge"),
-    [RW_MASS_TAILPIECE] = N_("Tailpiece"),
-    [RW_MASS_NECK] = N_("Neck and heel"),
-    [RW_MASS_BOARD] = N_("Fretboard"),
-    [RW_MASS_FRETS] = N_("Frets"),
-    [RW_MASS_TRUSS_ROD] = N_("Truss rod"),
-    [RW_MASS_HEADSTOCK] = N_("Headstock"),
-    [RW_MASS_TUNERS] = N_("Tuners and pegs"),
-    [RW_MASS_STRINGS] = N_("Strings"),
-  };
-
-  return labels[part];
-}
-
 /* mm3 of a density in kg/m3, in grams. */
 static double
 grams (double volume, double density)

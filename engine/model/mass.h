@@ -48,8 +48,6 @@ typedef struct
   double x;     /* middle of it, mm from the nut line towards the body */
 } RwMass;
 
-const char *rw_mass_label (RwMassPart part); /* English, marked for translation */
-
 /* rw_masses: all parts of a solved build. */
 void rw_masses (const RwResult *result, RwMass parts[RW_MASS_COUNT]);
 

@@ -37,15 +37,6 @@ rw_stock_kind_is_thick (RwStockKind kind)
   return kinds[kind].thick;
 }
 
-int
-rw_stock_kind_find (const char *id)
-{
-  for (int kind = 0; kind < RW_STOCK_KIND_COUNT; kind++)
-    if (strcmp (kinds[kind].id, id) == 0)
-      return kind;
-  return -1;
-}
-
 /* ---- items ---- */
 
 RwStockItem *

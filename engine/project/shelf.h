@@ -56,7 +56,6 @@ gboolean     rw_stock_is_wood     (const RwStockItem *item);
 double       rw_stock_section     (const RwStockItem *item);
 const char  *rw_stock_kind_id     (RwStockKind kind); /* "board" ... */
 const char  *rw_stock_kind_label  (RwStockKind kind);
-int          rw_stock_kind_find   (const char *id);   /* or -1 */
 /* Whether the kind has a thickness (or, a tube, a wall). */
 gboolean     rw_stock_kind_is_thick (RwStockKind kind);
 

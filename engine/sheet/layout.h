@@ -77,5 +77,5 @@ double    rw_lettering_width (const char *text);
  * Filled shapes count inside too; grain strokes don't count. */
 int       rw_sheet_pick (const RwSheet *sheet, double x, double y, double reach);
 
-/* The item whose lettering, as placed, is at a point of the paper or within reach of it (mm); or -1. */
-int       rw_layout_pick (const RwLayout *layout, double x, double y, double reach);
+/* The topmost of the layout's texts at a point of the paper, or within reach of it (mm); -1 where there is none. */
+int       rw_layout_text_at (const RwLayout *layout, double x, double y, double reach);

@@ -71,7 +71,7 @@ rw_sheet_pick (const RwSheet *sheet, double x, double y, double reach)
 }
 
 int
-rw_layout_pick (const RwLayout *layout, double x, double y, double reach)
+rw_layout_text_at (const RwLayout *layout, double x, double y, double reach)
 {
   for (int i = (int) layout->texts->len - 1; i >= 0; i--)
     {
@@ -79,7 +79,7 @@ rw_layout_pick (const RwLayout *layout, double x, double y, double reach)
       const RwBox *box = &text->box;
 
       if (x >= box->x0 - reach && x <= box->x1 + reach && y >= box->y0 - reach && y <= box->y1 + reach)
-        return text->item;
+        return i;
     }
   return -1;
 }

@@ -123,12 +123,3 @@ rw_metal_find (const char *id)
       return i;
   return -1;
 }
-
-int
-rw_thread_find (const char *id)
-{
-  for (int i = 0; i < rw_threads_count; i++)
-    if (strcmp (rw_threads[i].id, id) == 0)
-      return i;
-  return -1;
-}

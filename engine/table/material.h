@@ -42,4 +42,3 @@ extern const int      rw_threads_count;
 /* Row of the table, or -1. */
 int rw_wood_find   (const char *id);
 int rw_metal_find  (const char *id);
-int rw_thread_find (const char *id);

@@ -56,14 +56,3 @@ rw_string_set_take (RwStringSet *set, int row)
   if (!rw_string_set_read (set, rw_string_sets[row].strings, RW_STYLE_FILE, "", &error))
     g_error ("Table of string sets: %s", error->message);
 }
-
-int
-rw_string_set_which (const RwStringSet *set)
-{
-  g_autofree char *text = rw_string_set_write (set, RW_STYLE_FILE);
-
-  for (int i = 0; i < rw_string_sets_count; i++)
-    if (strcmp (rw_string_sets[i].strings, text) == 0)
-      return i;
-  return -1;
-}

@@ -17,9 +17,8 @@ typedef struct
 extern const RwNamedSet rw_string_sets[];
 extern const int        rw_string_sets_count;
 
-/* Row of the table, or -1: by its name, and by what it holds. */
-int rw_string_set_find  (const char *id);
-int rw_string_set_which (const RwStringSet *set);
+/* Row of the table by its name, or -1. */
+int rw_string_set_find (const char *id);
 
 /* rw_string_set_take: the set of a row, for a design. */
 void rw_string_set_take (RwStringSet *set, int row);

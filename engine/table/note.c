@@ -76,16 +76,3 @@ rw_note_name (const char *note)
     return NULL;
   return g_strdup_printf ("%c%s%d", read.letter, shifts[read.shift + 1], read.octave);
 }
-
-char *
-rw_note_near (double hertz, double a4, double *cents)
-{
-  static const char *const names[] = { "C", "C#", "D", "Eb", "E", "F", "F#", "G", "G#", "A", "Bb", "B" };
-  double steps = SEMITONES_C0_TO_A4 + 12 * log2 (hertz / a4), nearest = round (steps);
-
-  if (!(nearest >= 0 && nearest < 9 * 12))
-    return NULL;
-  if (cents != NULL)
-    *cents = 100 * (steps - nearest);
-  return g_strdup_printf ("%s%d", names[(int) nearest % 12], (int) nearest / 12);
-}

@@ -16,7 +16,3 @@ double rw_note_frequency (const char *note, double a4);
 /* The name of a note as files hold it: a capital, then # or b, then the octave.  A new string; NULL where
  * note is no name. */
 char *rw_note_name (const char *note);
-
-/* rw_note_near: the note nearest to a frequency, as a new string, and how many cents above it that is (cents may be
- * NULL).  NULL below C0 or above B8. */
-char *rw_note_near (double hertz, double a4, double *cents);

@@ -510,9 +510,9 @@ test_pick_text (void)
                       RW_FIGURE_PLANNED, 100, NULL);
 
   g_autoptr (RwLayout) layout = rw_layout_new (sheet, 1, 0);
-  g_assert_cmpint (rw_layout_pick (layout, 50, 12, 0), ==, 0);
-  g_assert_cmpint (rw_layout_pick (layout, 50, 14.5, 0), ==, -1);
-  g_assert_cmpint (rw_layout_pick (layout, 50, 14.5, 1.5), ==, 0);
+  g_assert_cmpint (rw_layout_text_at (layout, 50, 12, 0), ==, 0);
+  g_assert_cmpint (rw_layout_text_at (layout, 50, 14.5, 0), ==, -1);
+  g_assert_cmpint (rw_layout_text_at (layout, 50, 14.5, 1.5), ==, 0);
 }
 
 int

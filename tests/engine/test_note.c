@@ -68,21 +68,6 @@ test_names (void)
     }
 }
 
-static void
-test_near (void)
-{
-  g_autofree char *a = rw_note_near (440, 440, NULL), *c = rw_note_near (261.6256, 440, NULL);
-  double cents = 0;
-  g_autofree char *sharp = rw_note_near (196 * exp2 (0.3 / 12), 440, &cents);
-
-  g_assert_cmpstr (a, ==, "A4");
-  g_assert_cmpstr (c, ==, "C4");
-  g_assert_cmpstr (sharp, ==, "G3");
-  g_assert_cmpfloat_with_epsilon (cents, 30, 0.05); /* G3 is 195.9977 Hz */
-  g_assert_null (rw_note_near (10, 440, NULL));
-  g_assert_null (rw_note_near (NAN, 440, NULL));
-}
-
 int
 main (int argc, char *argv[])
 {
@@ -92,6 +77,5 @@ main (int argc, char *argv[])
   g_test_add_func ("/note/reference", test_reference);
   g_test_add_func ("/note/refused", test_refused);
   g_test_add_func ("/note/names", test_names);
-  g_test_add_func ("/note/near", test_near);
   return g_test_run ();
 }
