@@ -1,4 +1,6 @@
 /* Hooks and shoes: places round the rim, bent shape, lean, load. */
+#include "hooks.h"
+
 #include "model.h"
 
 /* Half the angle that the heel takes on the rim at the height of the shoe bolts, radians. */
@@ -117,12 +119,8 @@ shape (RwModel *m)
   rw_settle (m, RW_HOOKS_TIP_OVER_BACK, tightened - leg + d->rim_tone_ring_height + d->rim_height);
 }
 
-/* Torque Q = K P D, D the thread's major diameter.  K by finish: R. Budynas & J. Nisbett, Shigley's
- * Mechanical Engineering Design, table 8-15: 0.30 black, 0.20 zinc, 0.12 with anti-seize.  Ten bolts
- * turned alike to one torque scatter by 8.4 % in their loads (table 8-14): two such deviations each way. */
-#define NUT_FACTOR 0.20
-#define NUT_FACTOR_LOW 0.12
-#define NUT_FACTOR_HIGH 0.30
+/* Ten bolts turned alike to one torque scatter by 8.4 % in their loads: two such deviations each way.
+ * Source: R. Budynas & J. Nisbett, Shigley's Mechanical Engineering Design, table 8-14. */
 #define LOAD_SCATTER (2 * 0.084)
 
 static void
@@ -134,9 +132,9 @@ tightening (RwModel *m)
   rw_settle (m, RW_HOOKS_STRESS, load / rw_threads[m->d->hooks_thread].stress_area_mm2);
   rw_settle (m, RW_HOOKS_LOAD_LOW, load * (1 - LOAD_SCATTER));
   rw_settle (m, RW_HOOKS_LOAD_HIGH, load * (1 + LOAD_SCATTER));
-  rw_settle (m, RW_HOOKS_TORQUE, NUT_FACTOR * load * arm);
-  rw_settle (m, RW_HOOKS_TORQUE_LOW, NUT_FACTOR_LOW * load * arm);
-  rw_settle (m, RW_HOOKS_TORQUE_HIGH, NUT_FACTOR_HIGH * load * arm);
+  rw_settle (m, RW_HOOKS_TORQUE, RW_NUT_FACTOR_PLAIN * load * arm);
+  rw_settle (m, RW_HOOKS_TORQUE_LOW, RW_NUT_FACTOR_GREASED * load * arm);
+  rw_settle (m, RW_HOOKS_TORQUE_HIGH, RW_NUT_FACTOR_BLACK * load * arm);
 }
 
 void

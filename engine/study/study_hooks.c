@@ -1,8 +1,7 @@
 /* What a hook pulls, and what its nut must be turned with, for heads from slack to very tight.
  *
- * Pull: that of a head that slides over its edge without friction, so an upper bound.  Torque: Q = K P D, K = 0.2 for
- * plain threads, D the major diameter; by the finish of the thread K goes from 0.12 (anti-seize) to 0.30 (black).
- * Source: R. Budynas & J. Nisbett, Shigley's Mechanical Engineering Design, tables of torque factors.
+ * Pull: that of a head that slides over its edge without friction, so an upper bound.  Torque: by the finish of the
+ * thread (model/hooks.h).
  * Where the thread yields: soft stainless rod, 207 MPa over the stress area.
  * Source: R. Hibbeler, Mechanics of Materials, properties of stainless 304. */
 #include "study_parts.h"
@@ -10,6 +9,7 @@
 #include <glib/gi18n-lib.h>
 
 #include "table/material.h"
+#include "model/hooks.h"
 
 #define STEPS 40
 #define YIELD_MPA 207.0
@@ -21,9 +21,9 @@ static const struct
   double factor;
   const char *title, *label;
 } torques[] = {
-  { 0.20, N_("Torque, plain thread"), N_("plain") },
-  { 0.12, N_("Torque, greased with anti-seize"), N_("greased") },
-  { 0.30, N_("Torque, black thread"), N_("black") },
+  { RW_NUT_FACTOR_PLAIN, N_("Torque, plain thread"), N_("plain") },
+  { RW_NUT_FACTOR_GREASED, N_("Torque, greased with anti-seize"), N_("greased") },
+  { RW_NUT_FACTOR_BLACK, N_("Torque, black thread"), N_("black") },
 };
 
 static double *
