@@ -96,7 +96,7 @@ build_sheets (RwPapersForm *self)
 
   gtk_box_append (GTK_BOX (top), rw_papers_heading (_("Sheets")));
   gtk_box_append (GTK_BOX (top), small_button (self, _("All"), _("Choose all sheets"), G_CALLBACK (on_all)));
-  gtk_box_append (GTK_BOX (top), small_button (self, _("None"), _("Choose no sheet"), G_CALLBACK (on_none)));
+  gtk_box_append (GTK_BOX (top), small_button (self, C_("sheets of paper", "None"), _("Choose no sheet"), G_CALLBACK (on_none)));
   gtk_box_append (GTK_BOX (self), top);
 
   self->sheets = g_new0 (GtkWidget *, rw_paper_kinds_count);
@@ -163,7 +163,7 @@ build_paper (RwPapersForm *self)
   grid = rw_papers_grid (GTK_BOX (self));
   self->paper = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
   gtk_drop_down_set_selected (GTK_DROP_DOWN (self->paper), (guint) (self->memory.paper - rw_papers));
-  rw_papers_row (grid, 0, _("Size"), self->paper);
+  rw_papers_row (grid, 0, C_("of paper", "Size"), self->paper);
   self->margin = add_number (grid, 1, _("Margin"), RW_PAPER_MARGIN_MIN, RW_PAPER_MARGIN_MAX);
   self->overlap = add_number (grid, 2, _("Overlap"), RW_PAPER_OVERLAP_MIN, RW_PAPER_OVERLAP_MAX);
   rw_number_entry_set_value (RW_NUMBER_ENTRY (self->margin), self->memory.margin_mm);

@@ -126,7 +126,7 @@ rw_severity_words (RwSeverity severity)
     case RW_CAUTION:
       return _("Caution");
     case RW_NOTE:
-      return _("Note");
+      return C_("severity", "Note");
     }
   g_return_val_if_reached ("");
 }

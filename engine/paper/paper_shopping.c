@@ -86,7 +86,7 @@ segment_wood (const List *list)
       int wood = design->rim_course_wood.at[MIN (k, design->rim_course_wood.count) - 1];
       g_autofree char *thick = at_least (list, value (list, RW_RIM_COURSE_ROUGH + k));
 
-      item (list, k == 1 ? _("Rim strip") : "",
+      item (list, k == 1 ? C_("of wood", "Rim strip") : "",
             _("course %d: %s, %s thick, %s wide, %s long with a tenth to spare"), k, _(rw_woods[wood].label),
             thick, wide, length);
     }
