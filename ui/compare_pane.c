@@ -298,6 +298,8 @@ rw_compare_pane_init (RwComparePane *self)
   self->message = gtk_label_new (NULL);
   gtk_label_set_wrap (GTK_LABEL (self->message), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (self->message), 70);
+  gtk_widget_set_margin_start (self->message, 12);
+  gtk_widget_set_margin_end (self->message, 12);
   gtk_widget_add_css_class (self->message, "dim-label");
   build_table (self);
 

@@ -11,6 +11,7 @@
 #include "steps_pane.h"
 #include "stock_pane.h"
 #include "study_pane.h"
+#include "wrap_box.h"
 
 struct _RwDrawer
 {
@@ -133,28 +134,28 @@ add_tab (RwDrawer *self, GtkWidget *bar, RwDrawerPage page, const char *title)
 static void
 build_bar (RwDrawer *self)
 {
-  GtkWidget *bar = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
-  GtkWidget *close = gtk_button_new_from_icon_name ("window-close-symbolic");
+  GtkWidget *bar = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4), *tabs = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
+  GtkWidget *wrap, *close = gtk_button_new_from_icon_name ("window-close-symbolic");
 
   gtk_widget_add_css_class (bar, "strip");
-  add_tab (self, bar, RW_PAGE_FINDINGS, _("Findings"));
-  add_tab (self, bar, RW_PAGE_DIMENSIONS, _("Dimensions"));
-  add_tab (self, bar, RW_PAGE_STEPS, _("Steps"));
-  add_tab (self, bar, RW_PAGE_STUDY, _("Set-up"));
-  add_tab (self, bar, RW_PAGE_CARE, _("Care"));
-  add_tab (self, bar, RW_PAGE_STOCK, _("Stock"));
-  add_tab (self, bar, RW_PAGE_COMPARE, _("Compare"));
+  add_tab (self, tabs, RW_PAGE_FINDINGS, _("Findings"));
+  add_tab (self, tabs, RW_PAGE_DIMENSIONS, _("Dimensions"));
+  add_tab (self, tabs, RW_PAGE_STEPS, _("Steps"));
+  add_tab (self, tabs, RW_PAGE_STUDY, _("Set-up"));
+  add_tab (self, tabs, RW_PAGE_CARE, _("Care"));
+  add_tab (self, tabs, RW_PAGE_STOCK, _("Stock"));
+  add_tab (self, tabs, RW_PAGE_COMPARE, _("Compare"));
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[RW_PAGE_FINDINGS]), TRUE);
 
   self->tools = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
-  gtk_widget_set_hexpand (self->tools, TRUE);
   gtk_widget_set_halign (self->tools, GTK_ALIGN_END);
   gtk_widget_hide (self->tools);
-  gtk_box_append (GTK_BOX (bar), self->tools);
+  wrap = rw_wrap_box_new (tabs, self->tools);
+  gtk_widget_set_hexpand (wrap, TRUE);
+  gtk_box_append (GTK_BOX (bar), wrap);
 
   gtk_button_set_has_frame (GTK_BUTTON (close), FALSE);
-  gtk_widget_set_hexpand (close, TRUE);
-  gtk_widget_set_halign (close, GTK_ALIGN_END);
+  gtk_widget_set_valign (close, GTK_ALIGN_START);
   rw_access_title (close, _("Close the drawer"));
   gtk_actionable_set_action_name (GTK_ACTIONABLE (close), "win.show-drawer");
   gtk_box_append (GTK_BOX (bar), close);

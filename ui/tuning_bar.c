@@ -7,12 +7,14 @@
 #include "model/retune.h"
 #include "access.h"
 #include "words.h"
+#include "wrap_box.h"
 
 struct _RwTuningBar
 {
   GtkBox parent;
 
   RwDocument *document;
+  GtkWidget  *asked; /* holds what the maker chooses */
   GtkWidget  *names, *notes, *capo, *says, *apply;
   GArray     *offered; /* of int: rows of rw_tunings that the first drop-down offers after "as it is" */
   char       *set;     /* the strings that it is offered for, as notes */
@@ -143,7 +145,6 @@ say (RwTuningBar *self, const char *error)
       append_change (self, text, RW_BRIDGE_DOWN_FORCE);
     }
   gtk_label_set_text (GTK_LABEL (self->says), text->str);
-  gtk_widget_set_tooltip_text (self->says, text->str);
   gtk_widget_set_sensitive (self->apply, error == NULL);
   if (error != NULL)
     gtk_widget_add_css_class (self->notes, "error");
@@ -212,7 +213,7 @@ drop_down (RwTuningBar *self, const char *name, GCallback chosen)
 
   rw_access_name (widget, name);
   g_signal_connect_object (widget, "notify::selected", chosen, self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self), widget);
+  gtk_box_append (GTK_BOX (self->asked), widget);
   return widget;
 }
 
@@ -243,9 +244,11 @@ rw_tuning_bar_class_init (RwTuningBarClass *klass)
 static void
 rw_tuning_bar_init (RwTuningBar *self)
 {
+  GtkWidget *bar;
+
   self->offered = g_array_new (FALSE, FALSE, sizeof (int));
   self->last = -1;
-  gtk_box_set_spacing (GTK_BOX (self), 8);
+  self->asked = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   gtk_widget_add_css_class (GTK_WIDGET (self), "strip");
   self->names = drop_down (self, _("Tuning"), G_CALLBACK (on_name));
 
@@ -256,19 +259,20 @@ rw_tuning_bar_init (RwTuningBar *self)
   gtk_widget_set_tooltip_text (self->notes, _("From the 1st string on: notes like D4 or F#3, or frequencies in Hz"));
   g_signal_connect_object (self->notes, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->notes, "activate", G_CALLBACK (on_apply), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self), self->notes);
+  gtk_box_append (GTK_BOX (self->asked), self->notes);
   self->capo = drop_down (self, _("Capo"), G_CALLBACK (on_changed));
 
   self->apply = gtk_button_new_with_label (_("Apply"));
   rw_access_describe (self->apply, _("Puts these notes into the build"));
   g_signal_connect_object (self->apply, "clicked", G_CALLBACK (on_apply), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self), self->apply);
+  gtk_box_append (GTK_BOX (self->asked), self->apply);
 
   self->says = gtk_label_new (NULL);
-  gtk_label_set_ellipsize (GTK_LABEL (self->says), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (self->says), TRUE);
   gtk_label_set_xalign (GTK_LABEL (self->says), 0);
-  gtk_widget_set_hexpand (self->says, TRUE);
-  gtk_box_append (GTK_BOX (self), self->says);
+  bar = rw_wrap_box_new (self->asked, self->says);
+  gtk_widget_set_hexpand (bar, TRUE);
+  gtk_box_append (GTK_BOX (self), bar);
 }
 
 GtkWidget *

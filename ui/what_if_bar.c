@@ -6,12 +6,14 @@
 
 #include "access.h"
 #include "words.h"
+#include "wrap_box.h"
 
 struct _RwWhatIfBar
 {
   GtkBox parent;
 
   RwDocument *document;
+  GtkWidget  *asked; /* holds what the maker chooses */
   GtkWidget  *results, *params; /* drop-downs */
   GtkWidget  *wanted, *says, *apply;
 
@@ -200,7 +202,6 @@ say_answer (RwWhatIfBar *self, double wanted)
   const char *text = both != NULL ? both : answer != NULL ? answer : held;
 
   gtk_label_set_text (GTK_LABEL (self->says), text != NULL ? text : "");
-  gtk_widget_set_tooltip_text (self->says, text);
   gtk_widget_set_sensitive (self->apply, isfinite (wanted) && isfinite (self->answer.value));
 }
 
@@ -264,7 +265,7 @@ drop_down (RwWhatIfBar *self, const char *name, GCallback chosen)
 
   rw_access_name (widget, name);
   g_signal_connect_object (widget, "notify::selected", chosen, self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self), widget);
+  gtk_box_append (GTK_BOX (self->asked), widget);
   return widget;
 }
 
@@ -294,14 +295,14 @@ rw_what_if_bar_class_init (RwWhatIfBarClass *klass)
 static void
 rw_what_if_bar_init (RwWhatIfBar *self)
 {
-  GtkWidget *by = gtk_label_new (C_("what if: this result by that parameter", "by"));
+  GtkWidget *by = gtk_label_new (C_("what if: this result by that parameter", "by")), *bar;
 
   self->movers = g_array_new (FALSE, FALSE, sizeof (RwParamId));
   self->movers_of = -1;
-  gtk_box_set_spacing (GTK_BOX (self), 8);
+  self->asked = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   gtk_widget_add_css_class (GTK_WIDGET (self), "strip");
   self->results = drop_down (self, _("Result"), G_CALLBACK (on_result));
-  gtk_box_append (GTK_BOX (self), by);
+  gtk_box_append (GTK_BOX (self->asked), by);
   self->params = drop_down (self, _("Parameter"), G_CALLBACK (on_chosen));
 
   self->wanted = gtk_entry_new ();
@@ -311,18 +312,19 @@ rw_what_if_bar_init (RwWhatIfBar *self)
   rw_access_name (self->wanted, _("Wanted"));
   g_signal_connect_object (self->wanted, "changed", G_CALLBACK (on_chosen), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->wanted, "activate", G_CALLBACK (on_apply), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self), self->wanted);
+  gtk_box_append (GTK_BOX (self->asked), self->wanted);
 
   self->apply = gtk_button_new_with_label (_("Apply"));
   rw_access_describe (self->apply, _("Puts the value that gives it into the build"));
   g_signal_connect_object (self->apply, "clicked", G_CALLBACK (on_apply), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self), self->apply);
+  gtk_box_append (GTK_BOX (self->asked), self->apply);
 
   self->says = gtk_label_new (NULL);
-  gtk_label_set_ellipsize (GTK_LABEL (self->says), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (self->says), TRUE);
   gtk_label_set_xalign (GTK_LABEL (self->says), 0);
-  gtk_widget_set_hexpand (self->says, TRUE);
-  gtk_box_append (GTK_BOX (self), self->says);
+  bar = rw_wrap_box_new (self->asked, self->says);
+  gtk_widget_set_hexpand (bar, TRUE);
+  gtk_box_append (GTK_BOX (self), bar);
 }
 
 GtkWidget *
