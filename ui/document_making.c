@@ -95,5 +95,6 @@ rw_document_record_papers (RwDocument *self, const char *const *papers, RwUnits 
   g_autofree char *date = today ();
 
   rw_issued_add (next->issued, date, units, papers, rw_making_record (self->now));
-  rw_document_put_project (self, g_steal_pointer (&next), _("Papers left"));
+  if (!rw_issued_equal (next->issued, rw_document_project (self)->issued))
+    rw_document_put_project (self, g_steal_pointer (&next), _("Papers left"));
 }

@@ -20,7 +20,7 @@ struct _RwPapersSaver
 
 G_DEFINE_FINAL_TYPE (RwPapersSaver, rw_papers_saver, GTK_TYPE_BOX)
 
-static guint busy_signal;
+static guint busy_signal, saved_signal;
 
 static gboolean
 watch (gpointer user_data)
@@ -71,7 +71,10 @@ on_saved (RwPapersJob *job, RwPapersOutcome *outcome, gpointer data)
       self->job = NULL;
       show_state (self);
       if (outcome->error == NULL)
-        say_saved (self, outcome);
+        {
+          say_saved (self, outcome);
+          g_signal_emit (self, saved_signal, 0);
+        }
       else if (g_error_matches (outcome->error, RW_FILE_ERROR, RW_FILE_ERROR_STOPPED))
         rw_papers_saver_say (self, outcome->error->message);
       else
@@ -109,6 +112,8 @@ rw_papers_saver_class_init (RwPapersSaverClass *klass)
   gtk_widget_class_install_action (GTK_WIDGET_CLASS (klass), "saver.stop", NULL, stop);
   busy_signal = g_signal_new ("busy", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                               G_TYPE_NONE, 0);
+  saved_signal = g_signal_new ("saved", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                               G_TYPE_NONE, 0);
 }
 
 static void

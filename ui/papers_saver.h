@@ -3,6 +3,7 @@
  *
  * Signals
  *   busy   ()   writing has begun or ended
+ *   saved  ()   all is written
  *
  * Action
  *   saver.stop

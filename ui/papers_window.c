@@ -22,6 +22,7 @@ struct _RwPapersWindow
   guint       pause;
 
   RwPapersJob *look; /* making the pages to look at; NULL: none */
+  char       **leaving; /* ids of the papers that are being saved or printed; NULL: none, or the build has moved on */
 
   GtkWidget *form;
   GtkWidget *view;
@@ -170,7 +171,41 @@ on_document_changed (RwPapersWindow *self, RwChange what)
 {
   if (what & RW_CHANGE_UNITS)
     rw_papers_form_set_style (RW_PAPERS_FORM (self->form), rw_document_style (self->document));
+  g_clear_pointer (&self->leaving, g_strfreev);
   make_pages_soon (self);
+}
+
+/* ---- what leaves is remembered, for telling later what has changed since ---- */
+
+static void
+note_leaving (RwPapersWindow *self)
+{
+  g_autoptr (GStrvBuilder) ids = g_strv_builder_new ();
+  const RwPaperKind *last = NULL;
+
+  for (int i = 0; i < page_count (self); i++)
+    {
+      const RwPaperPage *page = g_ptr_array_index (self->set->pages, i);
+
+      if (page->kind != last)
+        g_strv_builder_add (ids, page->kind->id);
+      last = page->kind;
+    }
+  g_strfreev (self->leaving);
+  self->leaving = g_strv_builder_end (ids);
+}
+
+/* The pages are the same after it, and what has been said stays. */
+static void
+record_left (RwPapersWindow *self)
+{
+  if (self->leaving == NULL)
+    return;
+  g_signal_handlers_block_matched (self->document, G_SIGNAL_MATCH_DATA, 0, 0, NULL, NULL, self);
+  rw_document_record_papers (self->document, (const char *const *) self->leaving,
+                             rw_document_style (self->document).units);
+  g_signal_handlers_unblock_matched (self->document, G_SIGNAL_MATCH_DATA, 0, 0, NULL, NULL, self);
+  g_clear_pointer (&self->leaving, g_strfreev);
 }
 
 /* ---- turning pages ---- */
@@ -213,6 +248,7 @@ start_saving (RwPapersWindow *self, RwPapersTask task, const char *path)
 {
   RwPapersOptions options = options_of (self);
 
+  note_leaving (self);
   rw_papers_saver_start (RW_PAPERS_SAVER (self->saver), rw_document_project (self->document), &options, task,
                          path);
 }
@@ -276,6 +312,7 @@ on_printed (const char *printer, const GError *error, gpointer user_data)
     {
       rw_papers_form_set_printer (RW_PAPERS_FORM (self->form), printer);
       say (self, _("Sent to the printer"));
+      record_left (self);
     }
 }
 
@@ -293,8 +330,10 @@ print (GtkWidget *widget, const char *action, GVariant *parameter)
   job.page = self->page;
   options = options_of (self);
   set = rw_paper_set_new (rw_document_project (self->document), &options, NULL);
-  if (set != NULL)
-    rw_print_run (GTK_WINDOW (self), set, &job, on_printed, G_OBJECT (self));
+  if (set == NULL)
+    return;
+  note_leaving (self);
+  rw_print_run (GTK_WINDOW (self), set, &job, on_printed, G_OBJECT (self));
 }
 
 /* ---- building ---- */
@@ -342,6 +381,7 @@ build_foot (RwPapersWindow *self)
   gtk_label_set_width_chars (GTK_LABEL (self->near), 6);
   self->saver = rw_papers_saver_new ();
   g_signal_connect_swapped (self->saver, "busy", G_CALLBACK (enable_actions), self);
+  g_signal_connect_swapped (self->saver, "saved", G_CALLBACK (record_left), self);
   gtk_widget_add_css_class (foot, "foot");
   gtk_box_append (GTK_BOX (foot), foot_button ("go-previous-symbolic", _("Page before"), "pages.previous"));
   gtk_box_append (GTK_BOX (foot), foot_button ("go-next-symbolic", _("Next page"), "pages.next"));
@@ -390,6 +430,7 @@ rw_papers_window_dispose (GObject *object)
   if (self->set != NULL)
     rw_page_view_show (RW_PAGE_VIEW (self->view), NULL, NULL);
   g_clear_pointer (&self->set, rw_paper_set_free);
+  g_clear_pointer (&self->leaving, g_strfreev);
   g_clear_object (&self->document);
   G_OBJECT_CLASS (rw_papers_window_parent_class)->dispose (object);
 }
