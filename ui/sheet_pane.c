@@ -7,6 +7,7 @@ struct _RwSheetPane
   GtkBox parent;
 
   GtkWidget *tabs[RW_VIEW_COUNT];
+  GtkWidget *strip; /* scrolls */
   GtkWidget *canvas;
 };
 
@@ -21,6 +22,18 @@ enum
 
 static guint signals[SIGNAL_COUNT];
 
+/* Brings the tab of the view that is shown into sight. */
+static void
+reveal_tab (RwSheetPane *self)
+{
+  GtkWidget *tab = self->tabs[rw_canvas_get_view (RW_CANVAS (self->canvas))];
+  GtkAdjustment *along = gtk_scrolled_window_get_hadjustment (GTK_SCROLLED_WINDOW (self->strip));
+  graphene_rect_t place;
+
+  if (gtk_widget_compute_bounds (tab, gtk_widget_get_parent (tab), &place))
+    gtk_adjustment_clamp_page (along, place.origin.x, place.origin.x + place.size.width);
+}
+
 static void
 on_tab (GtkWidget *tab, RwSheetPane *self)
 {
@@ -29,6 +42,7 @@ on_tab (GtkWidget *tab, RwSheetPane *self)
   for (int view = 0; view < RW_VIEW_COUNT; view++)
     if (self->tabs[view] == tab)
       rw_canvas_set_view (RW_CANVAS (self->canvas), view);
+  reveal_tab (self);
 }
 
 static void
@@ -118,7 +132,8 @@ rw_sheet_pane_new (RwDocument *document, RwView view)
 {
   RwSheetPane *self = g_object_new (RW_TYPE_SHEET_PANE, NULL);
 
-  gtk_box_append (GTK_BOX (self), build_strip (self, view));
+  self->strip = build_strip (self, view);
+  gtk_box_append (GTK_BOX (self), self->strip);
   self->canvas = rw_canvas_new (document, view);
   gtk_widget_set_hexpand (self->canvas, TRUE);
   gtk_widget_set_vexpand (self->canvas, TRUE);
@@ -126,6 +141,8 @@ rw_sheet_pane_new (RwDocument *document, RwView view)
 
   for (int i = 0; i < RW_VIEW_COUNT; i++)
     g_signal_connect_object (self->tabs[i], "toggled", G_CALLBACK (on_tab), self, 0);
+  g_signal_connect_object (gtk_scrolled_window_get_hadjustment (GTK_SCROLLED_WINDOW (self->strip)), "changed",
+                           G_CALLBACK (reveal_tab), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->canvas, "hint", G_CALLBACK (on_hint), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->canvas, "moved", G_CALLBACK (on_moved), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
