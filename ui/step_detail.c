@@ -81,7 +81,8 @@ add_line (RwStepDetail *self, const char *id, int line)
 
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
-  gtk_label_set_width_chars (GTK_LABEL (label), 22);
+  gtk_label_set_width_chars (GTK_LABEL (label), 16);
+  gtk_widget_set_tooltip_text (label, text);
   gtk_label_set_xalign (GTK_LABEL (expected), 1);
   gtk_widget_set_hexpand (entry, TRUE);
   gtk_grid_attach (GTK_GRID (self->grid), label, 0, line, 1, 1);
@@ -281,6 +282,8 @@ build_head (RwStepDetail *self)
   GtkWidget *head = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
 
   self->title = gtk_label_new (NULL);
+  gtk_label_set_xalign (GTK_LABEL (self->title), 0);
+  gtk_label_set_wrap (GTK_LABEL (self->title), TRUE);
   gtk_widget_add_css_class (self->title, "step-title");
   self->state = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (self->state), 0);

@@ -7,6 +7,8 @@
 #include "since_view.h"
 #include "step_detail.h"
 
+#define LIST_WIDTH 220 /* at least */
+
 struct _RwStepsPane
 {
   GtkBox parent;
@@ -221,7 +223,8 @@ build_steps (RwStepsPane *self, RwDocument *document)
   rw_access_name (self->list, _("Steps"));
   g_signal_connect_object (self->list, "row-selected", G_CALLBACK (on_row_selected), self, G_CONNECT_SWAPPED);
   self->list_scroller = scrolled (self->list);
-  gtk_widget_set_size_request (self->list_scroller, 320, -1);
+  gtk_scrolled_window_set_propagate_natural_width (GTK_SCROLLED_WINDOW (self->list_scroller), TRUE);
+  gtk_widget_set_size_request (self->list_scroller, LIST_WIDTH, -1);
 
   self->detail = rw_step_detail_new (document);
   detail = scrolled (self->detail);
