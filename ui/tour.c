@@ -41,6 +41,7 @@ static void
 leave (Tour *tour)
 {
   drop_note (tour);
+  g_signal_handlers_disconnect_by_data (gtk_window_get_toplevels (), tour);
   g_signal_handlers_disconnect_by_data (tour->window, tour);
   g_object_set_data (G_OBJECT (tour->window), "rw-tour", NULL);
 }
@@ -82,6 +83,14 @@ on_leave (Tour *tour)
 {
   tour->leaving = TRUE;
   on_next (tour);
+}
+
+/* Another window of ours would have the note hang over it. */
+static void
+on_windows (Tour *tour, guint place, guint removed, guint added)
+{
+  if (added > 0)
+    on_leave (tour);
 }
 
 static gboolean
@@ -169,5 +178,6 @@ rw_tour_start (GtkWidget *window, const RwTourStop *stops, guint count)
   g_object_set_data_full (G_OBJECT (window), "rw-tour", tour, tour_free);
   /* A note goes before the widget that it points at. */
   g_signal_connect_swapped (window, "unrealize", G_CALLBACK (leave), tour);
+  g_signal_connect_swapped (gtk_window_get_toplevels (), "items-changed", G_CALLBACK (on_windows), tour);
   show_stop (tour);
 }

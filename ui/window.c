@@ -98,13 +98,14 @@ new_paned (GtkOrientation orientation, gboolean start_grows, gboolean end_grows)
   return paned;
 }
 
-/* At the first start, when all has its place. */
+/* At the first start, when all has its place, unless the maker has gone on to another window. */
 static gboolean
 start_tour (gpointer user_data)
 {
   g_autoptr (RwWindow) self = user_data;
 
-  if (gtk_widget_get_mapped (GTK_WIDGET (self)) && rw_window_is_untouched (self))
+  if (gtk_widget_get_mapped (GTK_WIDGET (self)) && rw_window_is_untouched (self)
+      && g_list_model_get_n_items (gtk_window_get_toplevels ()) == 1)
     {
       rw_window_start_tour (self);
       self->memory.toured = TRUE;
