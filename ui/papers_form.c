@@ -96,7 +96,8 @@ build_sheets (RwPapersForm *self)
 
   gtk_box_append (GTK_BOX (top), rw_papers_heading (_("Sheets")));
   gtk_box_append (GTK_BOX (top), small_button (self, _("All"), _("Choose all sheets"), G_CALLBACK (on_all)));
-  gtk_box_append (GTK_BOX (top), small_button (self, C_("sheets of paper", "None"), _("Choose no sheet"), G_CALLBACK (on_none)));
+  gtk_box_append (GTK_BOX (top),
+                  small_button (self, C_("sheets of paper", "None"), _("Choose no sheet"), G_CALLBACK (on_none)));
   gtk_box_append (GTK_BOX (self), top);
 
   self->sheets = g_new0 (GtkWidget *, rw_paper_kinds_count);

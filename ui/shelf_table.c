@@ -181,7 +181,8 @@ add_row (RwShelfTable *self, guint row)
   for (int field = 0; field < RW_STOCK_FIELD_COUNT; field++)
     {
       gboolean choice = field == RW_STOCK_KIND || field == RW_STOCK_MATERIAL;
-      GtkWidget *widget = choice ? new_choice (item, (RwStockField) field) : new_entry (self, item, (RwStockField) field);
+      GtkWidget *widget = choice ? new_choice (item, (RwStockField) field)
+                                 : new_entry (self, item, (RwStockField) field);
       g_autofree char *name = g_strdup_printf (_("%s, row %s"), _(rw_stock_field_label ((RwStockField) field)), number);
 
       set_place (widget, row, (RwStockField) field);

@@ -1,5 +1,5 @@
-/* The page of the drawer that asks whether the wood will do: the shelf, the cutting plan, what is missing and what would
- * help. */
+/* The page of the drawer that asks whether the wood will do: the shelf, the cutting plan, what is missing and what
+ * would help. */
 #pragma once
 
 #include <gtk/gtk.h>

@@ -83,8 +83,8 @@ rw_stock_remedy_list_show (RwStockRemedyList *self, const GPtrArray *remedies, R
 static void
 rw_stock_remedy_list_class_init (RwStockRemedyListClass *klass)
 {
-  apply_signal = g_signal_new ("apply", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 1,
-                               G_TYPE_POINTER);
+  apply_signal = g_signal_new ("apply", G_TYPE_FROM_CLASS (klass), G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE,
+                               1, G_TYPE_POINTER);
 }
 
 static void

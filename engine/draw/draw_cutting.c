@@ -97,8 +97,8 @@ run_words (const Page *page, const RwBoardStrip *strip, const RwBoardCut *cut, g
       g_autofree char *stop = figure (page, piece->finished_length);
       g_autofree char *mitre = rw_quantity_show (piece->mitre, "deg", page->style.units, page->style.decimal);
 
-      text = g_strdup_printf (_("%u × %s (%s): saw at %s°, stop at %s, feed %s, the first from %s"), count, letters, name,
-                              mitre, stop, feed, from);
+      text = g_strdup_printf (_("%u × %s (%s): saw at %s°, stop at %s, feed %s, the first from %s"), count, letters,
+                              name, mitre, stop, feed, from);
     }
   else
     text = g_strdup_printf (_("%u × %s (%s): %s long, the first from %s"), count, letters, name, length, from);
@@ -160,8 +160,9 @@ draw_piece (Page *page, double foot, const RwBoardStrip *strip, const RwBoardCut
 
   if (nth % 2 == 1)
     slant = -slant;
-  const RwPoint corners[] = { place (page, foot, from - slant, strip->from), place (page, foot, to + slant, strip->from),
-                              place (page, foot, to - slant, top), place (page, foot, from + slant, top) };
+  const RwPoint corners[]
+      = { place (page, foot, from - slant, strip->from), place (page, foot, to + slant, strip->from),
+          place (page, foot, to - slant, top), place (page, foot, from + slant, top) };
   rw_sheet_polygon (page->draft.sheet, RW_PEN_OUTLINE, RW_TINT_LIGHT_WOOD, corners, 4);
 }
 
@@ -222,7 +223,8 @@ draw_strip (Page *page, double foot, double length, const RwBoardStrip *strip)
   for (guint i = 0, nth = 0; i < strip->cuts->len; i++, nth++)
     draw_piece (page, foot, strip, &g_array_index (strip->cuts, RwBoardCut, i), nth);
   rw_draft_set (&page->draft, RW_LAYER_DIMENSIONS, RW_SUBJECT_NONE);
-  rw_sheet_dimension (page->draft.sheet, RW_MEASURE_VERTICAL, (RwPoint){ b.x, a.y }, b, 6, RW_FIGURE_WORKED_OUT, wide, NULL);
+  rw_sheet_dimension (page->draft.sheet, RW_MEASURE_VERTICAL, (RwPoint){ b.x, a.y }, b, 6, RW_FIGURE_WORKED_OUT, wide,
+                      NULL);
 }
 
 /* Stretches to avoid are hatched the other way. */
@@ -377,7 +379,8 @@ draw_missing (Page *page)
   line_of_words (page, 0, RW_LETTERS_LARGE, _("Missing"));
   for (guint i = 0; i < shortages->len; i++)
     {
-      g_autofree char *words = rw_shortage_words (page->cutting, &g_array_index (shortages, RwShortage, i), page->style);
+      g_autofree char *words
+          = rw_shortage_words (page->cutting, &g_array_index (shortages, RwShortage, i), page->style);
 
       line_of_words (page, 0, RW_LETTERS_SMALL, words);
     }
@@ -385,8 +388,8 @@ draw_missing (Page *page)
   line_of_words (page, 0, RW_LETTERS_LARGE, _("To buy, with spare"));
   for (guint i = 0; i < shortages->len; i++)
     {
-      g_autofree char *words = rw_shortage_buy_words (page->cutting, &g_array_index (shortages, RwShortage, i), page->build,
-                                                      page->style);
+      g_autofree char *words
+          = rw_shortage_buy_words (page->cutting, &g_array_index (shortages, RwShortage, i), page->build, page->style);
 
       line_of_words (page, 0, RW_LETTERS_SMALL, words);
     }

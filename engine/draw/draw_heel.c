@@ -148,7 +148,8 @@ side_sizes (RwDraft *draft)
                            neck (draft, side->heel_start - NECK_SHOWN,
                                  -rw_neck_thickness (draft->result, side->heel_start - NECK_SHOWN)),
                            neck (draft, side->heel_start - NECK_SHOWN, 0), 7, 3, NULL });
-  rw_sweep_slot (draft, RW_JOINT_HEEL_ANGLE, (RwSweep){ joint, 26, G_PI + side->angle, 1.5 * G_PI, 1, N_ ("heel cut %s") });
+  rw_sweep_slot (draft, RW_JOINT_HEEL_ANGLE,
+                 (RwSweep){ joint, 26, G_PI + side->angle, 1.5 * G_PI, 1, N_("heel cut %s") });
   rw_note_param (draft, RW_P_neck_set_height,
                  (RwNote){ joint, { joint.x + 26, joint.y + 14 }, 2, N_ ("set height %s") });
   rw_span_slot (draft, RW_JOINT_RELIEF_DEPTH,

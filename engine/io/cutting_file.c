@@ -84,7 +84,8 @@ text_boards (const Writer *w)
       for (guint o = 0; o < board->plan->offcuts->len; o++)
         {
           const RwOffcut *offcut = &g_array_index (board->plan->offcuts, RwOffcut, o);
-          g_autofree char *length = length_text (w, offcut->x1 - offcut->x0), *width = length_text (w, offcut->y1 - offcut->y0);
+          g_autofree char *length = length_text (w, offcut->x1 - offcut->x0);
+          g_autofree char *width = length_text (w, offcut->y1 - offcut->y0);
 
           g_string_append_printf (w->out, "  left: %s × %s\n", length, width);
         }
@@ -200,11 +201,14 @@ write_text (const Writer *w)
 static void
 csv_row (const Writer *w, int item, int copy, int strip, const RwPiece *piece, double from, double width, int count)
 {
-  g_autofree char *copies = g_strdup_printf ("%d", copy), *strips = strip > 0 ? g_strdup_printf ("%d", strip) : g_strdup ("");
+  g_autofree char *copies = g_strdup_printf ("%d", copy);
+  g_autofree char *strips = strip > 0 ? g_strdup_printf ("%d", strip) : g_strdup ("");
   g_autofree char *mark = rw_piece_mark (piece), *words = rw_piece_words (piece), *many = g_strdup_printf ("%d", count);
-  g_autofree char *at = isnan (from) ? g_strdup ("") : rw_number_write (from), *length = rw_number_write (piece->length);
+  g_autofree char *at = isnan (from) ? g_strdup ("") : rw_number_write (from);
+  g_autofree char *length = rw_number_write (piece->length);
   g_autofree char *across = rw_number_write (width), *number = g_strdup_printf ("%d", item + 1);
-  const char *fields[] = { number, item_at (w, item)->name, copies, strips, mark, words, many, at, length, across, NULL };
+  const char *fields[]
+      = { number, item_at (w, item)->name, copies, strips, mark, words, many, at, length, across, NULL };
 
   rw_csv_row (w->out, fields);
 }
@@ -228,7 +232,8 @@ write_csv (const Writer *w)
             {
               const RwBoardCut *cut = &g_array_index (strip->cuts, RwBoardCut, c);
 
-              csv_row (w, board->item, board->copy + 1, (int) s + 1, piece_at (w, cut->piece), cut->from, cut->width, 1);
+              csv_row (w, board->item, board->copy + 1, (int) s + 1, piece_at (w, cut->piece), cut->from, cut->width,
+                       1);
             }
         }
     }

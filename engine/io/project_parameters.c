@@ -20,7 +20,8 @@ join_items (JsonNode *node, gboolean numbers)
     {
       JsonNode *item = json_array_get_element (list, i);
 
-      if (numbers ? !rw_member_is_number (item) : !rw_member_is_text (item) || strchr (json_node_get_string (item), ';') != NULL)
+      if (numbers ? !rw_member_is_number (item)
+                  : !rw_member_is_text (item) || strchr (json_node_get_string (item), ';') != NULL)
         {
           g_string_free (text, TRUE);
           return NULL;

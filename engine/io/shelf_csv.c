@@ -149,7 +149,8 @@ read_row (Table *table, const RwCsvRow *row)
     }
   if (row->fields->len > table->columns->len)
     {
-      add_fault (table, row->line, _("%u fields, but there are %u columns; put quotation marks round a field with a comma"),
+      add_fault (table, row->line,
+                 _("%u fields, but there are %u columns; put quotation marks round a field with a comma"),
                  row->fields->len, table->columns->len);
       return NULL;
     }

@@ -1,8 +1,8 @@
 /* Worked backwards: what a measured string height says of the neck, and what sets it right.
  *
- * The height of the strings over a fret or over the hoop is what can be measured best on a banjo that is strung.  With the
- * bridge as it stands it says what angle the neck has really reached; from that follow the bridge that would give the
- * action that is wanted, and the shim in the heel joint that would tilt the neck there instead.
+ * The height of the strings over a fret or over the hoop is what can be measured best on a banjo that is strung.  With
+ * the bridge as it stands it says what angle the neck has really reached; from that follow the bridge that would give
+ * the action that is wanted, and the shim in the heel joint that would tilt the neck there instead.
  */
 #pragma once
 
@@ -21,6 +21,6 @@ typedef struct
 } RwBackwards;
 
 /* FALSE where no string height is measured, or no neck angle from -3 to 10 degrees explains it.  Of several heights the
- * one at the action's fret counts, then that nearest the body.  Shim: heel_depth tan (wanted - reached), a wedge over the
- * whole heel. */
+ * one at the action's fret counts, then that nearest the body.  Shim: heel_depth tan (wanted - reached), a wedge over
+ * the whole heel. */
 gboolean rw_backwards (const RwProject *project, RwBackwards *backwards);

@@ -46,7 +46,8 @@ is_idle (const RwDesign *d, int param, int slot)
   gboolean fretless = d->frets_count == 0;
   gboolean has_short = d->strings_set.at[d->strings_set.count - 1].is_short;
 
-  return (fretless && (param == RW_P_frets_crown_height || (slot >= RW_FRETS_POSITION && slot <= RW_FRETS_POSITION_LAST)))
+  return (fretless
+          && (param == RW_P_frets_crown_height || (slot >= RW_FRETS_POSITION && slot <= RW_FRETS_POSITION_LAST)))
          || (!has_short && param == RW_P_fifth_start_height)
          || (d->hoop_seat != RW_SEAT_NOTCHES && param == RW_P_hoop_notch_depth);
 }

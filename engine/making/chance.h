@@ -2,7 +2,8 @@
  * whatever is drawn before it, and on however many threads.
  *
  * Source    Philox 4x32, ten rounds: J. K. Salmon, M. A. Moraes, R. O. Dror, D. E. Shaw, "Parallel random numbers: as
- *           easy as 1, 2, 3", SC'11 (2011); normal deviates: G. E. P. Box, M. E. Muller, Ann. Math. Stat. 29 (1958) 610.
+ *           easy as 1, 2, 3", SC'11 (2011); normal deviates: G. E. P. Box, M. E. Muller, Ann. Math. Stat. 29
+ *           (1958) 610.
  */
 #pragma once
 

@@ -1,9 +1,9 @@
 /* Sensitivities: how far each outcome moves when a cut is off by one.
  *
  * Found through the whole model: each cut is put in as measured a small step over and under its planned size, and the
- * outcomes are read again.  Where a size can't go one way (the end of its range) two steps the other way take the place:
- * (-3 f0 + 4 f1 - f2) / 2 step.  Steps are 0.01 mm, 0.005 degrees, 5 N/m: far over the 1e-9 mm to which the side view is
- * solved, and small enough for what is left out, which goes with their square.
+ * outcomes are read again.  Where a size can't go one way (the end of its range) two steps the other way take the
+ * place: (-3 f0 + 4 f1 - f2) / 2 step.  Steps are 0.01 mm, 0.005 degrees, 5 N/m: far over the 1e-9 mm to which the
+ * side view is solved, and small enough for what is left out, which goes with their square.
  *
  * Source    central differences: M. Abramowitz, I. A. Stegun, Handbook of Mathematical Functions (1964), 25.3.21;
  *           sensitivity coefficients: JCGM 100:2008, 5.1.3 and 5.1.4.

@@ -192,7 +192,8 @@ const RwStepInfo rw_step_infos[] = {
     "", "rim.crest_inset" },
   { RW_STEP_EDGE, tone_ring, N_("Fit the tone ring and shape its seat"), AFTER (TURN),
     N_("Ring rolled and joined first, its height and rod measured."),
-    N_("Fit the groove to the ring, or the ring to the groove; check ring and edge on a flat plate with a light behind."),
+    N_("Fit the groove to the ring, or the ring to the groove; check ring and edge on a flat plate with a "
+       "light behind."),
     DUST,
     "rim.tone_ring_rod", "rim.tone_ring_height rim.crest_inset" },
   { RW_STEP_HOOP, notches, NULL, AFTER (TURN),
@@ -278,7 +279,8 @@ const RwStepInfo rw_step_infos[] = {
     "neck.angle rim.outer_diameter", "joint.stick_below neck.set_height" },
   { RW_STEP_SHOES, notches, NULL, AFTER (FIT) | AFTER (HOOP),
     N_("Tape round the rim; heel and tailpiece drawn on it; the hoop’s notches."),
-    N_("Wrap the strip, hold it against the notches, prick through, drill with a block inside; drill and tap the shoes."),
+    N_("Wrap the strip, hold it against the notches, prick through, drill with a block inside; drill and "
+       "tap the shoes."),
     N_("Drilling metal: clamp the piece, never hold it by hand; eye protection."),
     "rim.circumference tailpiece.width", "shoes.stand_off shoes.below_edge shoes.bolt_hole" },
   { RW_STEP_SHOES, groove, NULL, AFTER (FIT) | AFTER (HOOP),
@@ -296,7 +298,8 @@ const RwStepInfo rw_step_infos[] = {
   { RW_STEP_STRING_UP, film, NULL,
     AFTER (CARVE) | AFTER (FIFTH) | AFTER (FIT) | AFTER (SHOES) | AFTER (HOOKS),
     N_("All parts, unfinished."),
-    N_("Assemble dry, tighten the head by eighths of a turn round the rim, string up, and correct angle and side line."),
+    N_("Assemble dry, tighten the head by eighths of a turn round the rim, string up, and correct angle and "
+       "side line."),
     N_("Strings and head are under load and can let go: eye protection, face away while tuning up."),
     "neck.set_height", "bridge.height head.tap_frequency setup.action[n]" },
   { RW_STEP_STRING_UP, skin, NULL,

@@ -10,9 +10,9 @@
  * tolerance = min (cap, level/|rate|) with the level at which the sum just is the limit.  Of the tolerances that the
  * outcomes ask for, the narrowest counts; notes are outcomes one by one.
  *
- * A tolerance finer than hand tools can measure (0.05 mm, 0.05 degrees: vernier caliper, bevel against a rule), or under
- * a quarter of what the shop holds, is not met by measuring and cutting: such a cut is fitted to its neighbour, by
- * trial, until the outcome is right.  Both figures are common practice, no source.
+ * A tolerance finer than hand tools can measure (0.05 mm, 0.05 degrees: vernier caliper, bevel against a rule), or
+ * under a quarter of what the shop holds, is not met by measuring and cutting: such a cut is fitted to its neighbour,
+ * by trial, until the outcome is right.  Both figures are common practice, no source.
  */
 #pragma once
 

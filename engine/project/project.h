@@ -18,7 +18,7 @@ typedef struct
   RwIssued *issued;
   RwShelf  *shelf;
   RwAccepted *accepted;
-  GHashTable *unknown; /* members of the file that this version does not know: JSON text by path; see io/project_file.h */
+  GHashTable *unknown; /* members of the file that this version does not know: JSON text by path (io/project_file.h) */
 } RwProject;
 
 RwProject *rw_project_new   (void); /* the built-in build */

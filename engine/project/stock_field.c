@@ -259,7 +259,8 @@ write_avoid (const RwStockItem *item, RwStyle style, gboolean exact)
   for (guint i = 0; i < item->avoid->len; i++)
     {
       const RwStretch *stretch = &g_array_index (item->avoid, RwStretch, i);
-      g_autofree char *from = write_length (stretch->from, style, exact), *to = write_length (stretch->to, style, exact);
+      g_autofree char *from = write_length (stretch->from, style, exact);
+      g_autofree char *to = write_length (stretch->to, style, exact);
 
       g_string_append_printf (text, "%s%s..%s", i > 0 ? "; " : "", *from != '\0' ? from : "0", to);
     }
@@ -320,9 +321,9 @@ static char *
 short_length (double length, RwStyle style)
 {
   gboolean whole = style.units != RW_UNITS_MM || fabs (length - round (length)) < 0.005;
+  gboolean tenths = fabs (length * 10 - round (length * 10)) < 0.05;
 
-  return rw_quantity_write (length, "mm", style.units, whole ? 0 : fabs (length * 10 - round (length * 10)) < 0.05 ? 1 : 2,
-                            style.decimal);
+  return rw_quantity_write (length, "mm", style.units, whole ? 0 : tenths ? 1 : 2, style.decimal);
 }
 
 char *

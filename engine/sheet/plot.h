@@ -46,7 +46,7 @@ double rw_plot_tick (double span, double pieces);
 /* Frame, ticks and their figures, title. */
 RwPlot rw_plot_begin (RwSheet *sheet, const RwPlotJob *job);
 
-/* A line through data points, left to right; where y is NaN it is interrupted.  label (NULL: none) stands at its end. */
+/* A line through data points, left to right; where y is NaN it is interrupted.  label (NULL: none) is at its end. */
 void rw_plot_line (RwPlot *plot, const RwPoint *points, int count, const char *label);
 
 /* A place on a line, in the data's units, called by a word over it; the next one's word stands under it, as they may

@@ -135,7 +135,8 @@ fits_somewhere (const Cutter *c, const RwBoardPiece *piece)
           {
             const RwStretch *zone = &g_array_index (board->zones, RwStretch, z);
 
-            if (piece->length + (piece->run > 0 ? piece->run + c->task->cross_kerf : 0) <= zone->to - zone->from + CLOSE)
+            if (piece->length + (piece->run > 0 ? piece->run + c->task->cross_kerf : 0)
+                <= zone->to - zone->from + CLOSE)
               return TRUE;
           }
       }
@@ -224,7 +225,8 @@ find_offcuts (const Cutter *c, RwBoardPlan *plan)
               const RwBoardStrip *strip = g_ptr_array_index (board->strips, s);
 
               top = strip->to + task->rip_kerf;
-              add_offcut (task, plan, board, (RwOffcut){ strip_end (task, strip, zone), strip->from, zone->to, strip->to });
+              add_offcut (task, plan, board,
+                          (RwOffcut){ strip_end (task, strip, zone), strip->from, zone->to, strip->to });
             }
           add_offcut (task, plan, board,
                       (RwOffcut){ zone->from, top, zone->to, task->stock[board->stock].width - task->edge_trim });

@@ -1,11 +1,11 @@
 /* Cutting boards: each is ripped along the grain into strips, and the strips are cross-cut into pieces, as a table saw
  * can do it; a piece narrower than its strip is then ripped down.  The grain of every piece runs along its board.
  *
- * A strip takes its width and one rip kerf; pieces in a strip, or between two stretches to avoid, take their lengths and
- * a cross-cut kerf each, where the last one may fall into what is waste anyhow.  Of every kind of piece as many are cut
- * as the boards are found to hold; among plans that hold as many the one that touches the fewest boards is taken, and
- * among those the one that leaves the largest off-cut.  The plan is good but not proved best; the bound says how many
- * boards any plan for all the pieces must touch.
+ * A strip takes its width and one rip kerf; pieces in a strip, or between two stretches to avoid, take their lengths
+ * and a cross-cut kerf each, where the last one may fall into what is waste anyhow.  Of every kind of piece as many are
+ * cut as the boards are found to hold; among plans that hold as many the one that touches the fewest boards is taken,
+ * and among those the one that leaves the largest off-cut.  The plan is good but not proved best; the bound says how
+ * many boards any plan for all the pieces must touch.
  */
 #pragma once
 

@@ -174,7 +174,8 @@ plan_boards (Planner *p, const GArray *group)
     {
       const RwPiece *piece = piece_at (cutting, (guint) g_array_index (group, int, i));
 
-      pieces[i] = (RwBoardPiece){ piece->length, piece->width, piece->thickness, piece->count, piece->on_edge, piece->run };
+      pieces[i]
+          = (RwBoardPiece){ piece->length, piece->width, piece->thickness, piece->count, piece->on_edge, piece->run };
     }
   for (guint k = 0; k < items->len; k++)
     {

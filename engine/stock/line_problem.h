@@ -39,7 +39,8 @@ void            rw_line_solution_add  (RwLineSolution *solution, const RwLine *l
                                        int times);
 
 /* Prices that bound every plan from below: for what remains of demand d and stock limits u,
- * cost >= sum d price - sum u fee, which may be less than nothing.  first is the relaxation's solution, for rounding; its amounts by pattern. */
+ * cost >= sum d price - sum u fee, which may be less than nothing.  first is the relaxation's solution, for rounding;
+ * its amounts by pattern. */
 typedef struct
 {
   double *price; /* of a piece */

@@ -327,7 +327,8 @@ try_choice (Search *q, Choice *choice)
     q->demand[i] += choice->pieces[i];
 }
 
-/* Goes without all of a kind that are left: leaving out only some of them is tried where the bars have taken the others. */
+/* Goes without all of a kind that are left: leaving out only some of them is tried where the bars have taken the
+ * others. */
 static void
 try_without (Search *q, int i)
 {

@@ -139,18 +139,20 @@ rw_shortage_words (const RwCutting *cutting, const RwShortage *shortage, RwStyle
 {
   const RwPiece *piece = piece_of (cutting, shortage);
   g_autofree char *what = rw_piece_words (piece), *there = with_unit (shortage->there, style);
-  g_autofree char *needed = with_unit (shortage->needed, style), *by = with_unit (shortage->needed - shortage->there, style);
+  g_autofree char *needed = with_unit (shortage->needed, style);
+  g_autofree char *by = with_unit (shortage->needed - shortage->there, style);
 
   switch (shortage->reason)
     {
     case RW_SHORT_NONE_THERE:
-      return g_strdup_printf (_("%s: %d missing; there is none of it: %s"), what, shortage->count, material_label (piece));
+      return g_strdup_printf (_("%s: %d missing; there is none of it: %s"), what, shortage->count,
+                              material_label (piece));
     case RW_SHORT_THICKNESS:
-      return g_strdup_printf (_("%s: %d missing; it asks for %s of thickness, and the thickest has %s: %s too little"), what,
-                              shortage->count, needed, there, by);
+      return g_strdup_printf (_("%s: %d missing; it asks for %s of thickness, and the thickest has %s: %s too little"),
+                              what, shortage->count, needed, there, by);
     case RW_SHORT_WIDTH:
-      return g_strdup_printf (_("%s: %d missing; it asks for %s of width, and the widest that is thick enough has %s: %s too "
-                                "little"), what, shortage->count, needed, there, by);
+      return g_strdup_printf (_("%s: %d missing; it asks for %s of width, and the widest that is thick enough has %s: "
+                                "%s too little"), what, shortage->count, needed, there, by);
     case RW_SHORT_LENGTH:
       return g_strdup_printf (_("%s: %d missing; it asks for %s of length, and the longest that will do has %s: %s too "
                                 "little"), what, shortage->count, needed, there, by);
@@ -186,6 +188,7 @@ rw_shortage_buy_words (const RwCutting *cutting, const RwShortage *shortage, con
   g_autofree char *width = with_unit (item->width, style), *thickness = with_unit (item->thickness, style);
 
   if (rw_stock_kind_is_thick (item->kind))
-    return g_strdup_printf (_("%s: %s, %s long, %s wide, %s thick"), what, material_label (piece), length, width, thickness);
+    return g_strdup_printf (_("%s: %s, %s long, %s wide, %s thick"), what, material_label (piece), length, width,
+                            thickness);
   return g_strdup_printf (_("%s: %s, %s long, %s in diameter"), what, material_label (piece), length, width);
 }

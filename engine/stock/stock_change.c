@@ -31,8 +31,8 @@ new_choice (void)
   return g_ptr_array_new_with_free_func (free_change);
 }
 
-/* Adds a change to a choice: the design with it, and what says it.  The pattern has the new value as {1}, the old one as
- * {2}, a number besides as {3}, and the word as {id}. */
+/* Adds a change to a choice: the design with it, and what says it.  The pattern has the new value as {1}, the old one
+ * as {2}, a number besides as {3}, and the word as {id}. */
 static void
 say_all (GPtrArray *choice, const RwDesign *design, RwParamId param, const char *pattern, const double *values,
          const char *word)
@@ -116,8 +116,8 @@ thinner_course (Changes *changes, int course, double board)
         {
           const double values[RW_REMEDY_VALUES] = { now, before, course };
 
-          say_all (choice, &design, RW_P_rim_course_thickness, N_("Make course {3} {1 mm} thick instead of {2 mm}"), values,
-                   NULL);
+          say_all (choice, &design, RW_P_rim_course_thickness, N_("Make course {3} {1 mm} thick instead of {2 mm}"),
+                   values, NULL);
         }
     }
   keep (changes, choice);
@@ -151,7 +151,8 @@ more_courses (Changes *changes)
       design.rim_course_thickness.count = count;
       for (int k = 0; k < count; k++)
         design.rim_course_thickness.at[k] = each;
-      say (choice, &design, RW_P_rim_course_thickness, N_("Build the rim from {1} courses instead of {2}"), count, count - 1);
+      say (choice, &design, RW_P_rim_course_thickness, N_("Build the rim from {1} courses instead of {2}"), count,
+           count - 1);
     }
   keep (changes, choice);
 }
@@ -215,7 +216,8 @@ rim (Changes *changes)
 
   for (int step = 1; step <= FAR_SEGMENTS; step++)
     for (int sign = 1; sign >= -1; sign -= 2)
-      set_one (changes, RW_P_rim_segments, d->rim_segments + sign * step, N_("Use {1} segments in a course instead of {2}"));
+      set_one (changes, RW_P_rim_segments, d->rim_segments + sign * step,
+               N_("Use {1} segments in a course instead of {2}"));
   if (d->rim_strip_width > 0)
     set_one (changes, RW_P_rim_strip_width, 0, N_("Rip the strips no wider than they need be"));
   for (double less = d->rim_turning_allowance - 0.5; less >= 1; less -= 0.5)
@@ -235,7 +237,8 @@ neck_built (Changes *changes, gboolean ears, gboolean scarf, gboolean stack, int
   if (ears && design.headstock_ears != RW_YES)
     {
       design.headstock_ears = RW_YES;
-      say (choice, &design, RW_P_headstock_ears, N_("Glue ears on the headstock, so that the blank can be narrower"), 0, 0);
+      say (choice, &design, RW_P_headstock_ears, N_("Glue ears on the headstock, so that the blank can be narrower"),
+           0, 0);
     }
   if (scarf && design.stock_neck_head != RW_NECK_HEAD_SCARFED)
     {
@@ -252,7 +255,8 @@ neck_built (Changes *changes, gboolean ears, gboolean scarf, gboolean stack, int
       double before = design.stock_neck_strips;
 
       design.stock_neck_strips = strips;
-      say (choice, &design, RW_P_stock_neck_strips, N_("Glue the neck up from {1} strips instead of {2}"), strips, before);
+      say (choice, &design, RW_P_stock_neck_strips, N_("Glue the neck up from {1} strips instead of {2}"), strips,
+           before);
     }
   keep (changes, choice);
 }
@@ -281,7 +285,8 @@ small_wood (Changes *changes)
   const RwDesign *d = changes->design;
 
   for (double less = d->stock_over_length - 2; less >= 2; less -= 2)
-    set_one (changes, RW_P_stock_over_length, less, N_("Saw rough pieces {1 mm} longer than finished ones instead of {2 mm}"));
+    set_one (changes, RW_P_stock_over_length, less,
+             N_("Saw rough pieces {1 mm} longer than finished ones instead of {2 mm}"));
   for (double less = d->stock_planing - 0.25; less >= 0.25; less -= 0.25)
     set_one (changes, RW_P_stock_planing, less, N_("Leave {1 mm} for planing instead of {2 mm}"));
 }
@@ -313,7 +318,8 @@ rw_stock_changes (const RwCutting *cutting, const RwDesign *design)
   if (is_missing (&changes, RW_PIECE_FRETBOARD))
     for (int strips = 2; strips <= BOARD_STRIPS; strips++)
       set_one (&changes, RW_P_stock_board_strips, strips, N_("Glue the fretboard up from {1} strips instead of {2}"));
-  if (is_missing (&changes, RW_PIECE_NECK) || is_missing (&changes, RW_PIECE_HEAD) || is_missing (&changes, RW_PIECE_HEEL))
+  if (is_missing (&changes, RW_PIECE_NECK) || is_missing (&changes, RW_PIECE_HEAD)
+      || is_missing (&changes, RW_PIECE_HEEL))
     neck (&changes);
   if (wood)
     small_wood (&changes);

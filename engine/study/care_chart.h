@@ -1,7 +1,7 @@
 /* Charts of care: bars and small histograms with words beside them, read in black and white.
  *
- * Each chart is a sheet to be laid out at a scale of 1, from the origin up: as high as its rows need and as wide as asked
- * for, but no narrower than its words need.  Texts are translated.
+ * Each chart is a sheet to be laid out at a scale of 1, from the origin up: as high as its rows need and as wide as
+ * asked for, but no narrower than its words need.  Texts are translated.
  */
 #pragma once
 

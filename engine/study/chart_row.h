@@ -1,4 +1,5 @@
-/* Private to the charts of care: rows under each other, a name at the left, an axis in the middle, words at the right. */
+/* Private to the charts of care: rows under each other, a name at the left, an axis in the middle, words at the
+ * right. */
 #pragma once
 
 #include "making/outcome.h"

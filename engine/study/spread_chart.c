@@ -55,7 +55,7 @@ words_for (int outcome, const RwScattered *scattered, RwStyle style)
   g_autofree char *limit = number (scattered->limit, unit, style);
   g_autofree char *outside = rw_quantity_write (100 * scattered->outside.value, "%", RW_UNITS_MM, 1, style.decimal);
 
-  /* Translators: the range of nineteen builds in twenty, its unit; how many builds miss the plan by more than a limit */
+  /* Translators: the range of 19 builds in 20, its unit; how many builds miss the plan by more than a limit */
   return g_strdup_printf (C_("spread", "%s to %s %s;  %s %% are off by over %s %s"), low, high, shown, outside, limit,
                           shown);
 }

@@ -60,8 +60,8 @@ test_angle_comes_back (void)
       }
 }
 
-/* What is proposed really gives the wanted action: the bridge with the angle reached, and the angle of the shim with the
- * bridge that there is. */
+/* What is proposed really gives the wanted action: the bridge with the angle reached, and the angle of the shim with
+ * the bridge that there is. */
 static void
 test_remedies_give_the_action (void)
 {
@@ -80,8 +80,8 @@ test_remedies_give_the_action (void)
   g_assert_cmpfloat_with_epsilon (value_of (with_shim, RW_SETUP_ACTION + 12), wanted, LENGTH_CLOSE);
 }
 
-/* Too little angle: the strings stand high, a lower bridge helps, or a shim at the head end, as thick as the heel is deep
- * times the tangent of what is missing. */
+/* Too little angle: the strings stand high, a lower bridge helps, or a shim at the head end, as thick as the heel is
+ * deep times the tangent of what is missing. */
 static void
 test_signs (void)
 {

@@ -203,8 +203,10 @@ test_everything (void)
     {
       RwLinePiece pieces[SMALL_PIECES];
       RwLineStock stock[SMALL_STOCK];
-      Everything all = { .pieces = g_test_rand_int_range (1, SMALL_PIECES), .bars = g_test_rand_int_range (1, SMALL_STOCK),
-                         .kerf = g_test_rand_int_range (0, 5), .trim = g_test_rand_int_range (0, 3),
+      Everything all = { .pieces = g_test_rand_int_range (1, SMALL_PIECES),
+                         .bars = g_test_rand_int_range (1, SMALL_STOCK),
+                         .kerf = g_test_rand_int_range (0, 5),
+                         .trim = g_test_rand_int_range (0, 3),
                          .goal = g_test_rand_bit () ? RW_LINE_FEWEST : RW_LINE_LENGTH,
                          .least_missing = SMALL_PIECES + 1 };
       RwLineTask task = { pieces, all.pieces, stock, all.bars, all.kerf, all.trim, all.goal, FALSE, NULL, NULL };
@@ -232,8 +234,8 @@ test_everything (void)
     }
 }
 
-/* Sixty pieces of sixty lengths: proved, and soon; of hundreds of such plans a few are left with a gap of one bar, and say
- * so. */
+/* Sixty pieces of sixty lengths: proved, and soon; of hundreds of such plans a few are left with a gap of one bar, and
+ * say so. */
 static void
 test_sixty (void)
 {

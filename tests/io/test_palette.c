@@ -1,11 +1,12 @@
 /* Tints told apart, and lettering that can be read, for every kind of colour vision.
  *
  * sRGB to linear light, XYZ and L*a*b*: IEC 61966-2-1:1999 and CIE 15:2004 (from memory).  Contrast: W3C, Web Content
- * Accessibility Guidelines 2.1 (2018), 1.4.3 and the definitions of relative luminance and contrast ratio.  Colour-vision
- * deficiencies: G. M. Machado, M. M. Oliveira, L. A. F. Fernandes, "A Physiologically-based Model for Simulation of Color
- * Vision Deficiency", IEEE Transactions on Visualization and Computer Graphics 15 (2009), severity 1.0 (from memory).
- * Just noticeable: delta E*ab 2.3, M. Mahy, L. Van Eycken, A. Oosterlinck, "Evaluation of Uniform Color Spaces
- * Developed after the Adoption of CIELAB and CIELUV", Color Research and Application 19 (1994) (from memory). */
+ * Accessibility Guidelines 2.1 (2018), 1.4.3 and the definitions of relative luminance and contrast ratio.
+ * Colour-vision deficiencies: G. M. Machado, M. M. Oliveira, L. A. F. Fernandes, "A Physiologically-based Model for
+ * Simulation of Color Vision Deficiency", IEEE Transactions on Visualization and Computer Graphics 15 (2009),
+ * severity 1.0 (from memory). Just noticeable: delta E*ab 2.3, M. Mahy, L. Van Eycken, A. Oosterlinck, "Evaluation of
+ * Uniform Color Spaces Developed after the Adoption of CIELAB and CIELUV", Color Research and Application 19 (1994)
+ * (from memory). */
 #include "io/paint_cairo.h"
 
 #include <math.h>

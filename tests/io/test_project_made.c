@@ -1,5 +1,5 @@
-/* What is made and what papers left, in project files: read back to the last bit, foreign members kept, nonsense refused
- * in one sentence. */
+/* What is made and what papers left, in project files: read back to the last bit, foreign members kept, nonsense
+ * refused in one sentence. */
 #include "io/project_file.h"
 
 #include <string.h>
@@ -71,7 +71,8 @@ test_strangers (void)
       = "{ \"rimwright\": 1, \"made\": ["
         "{ \"step\": \"turn\", \"date\": \"2026-05-04\", \"values\": { \"rim.wall\": 14, \"rim.colour\": \"red\" },"
         "  \"by\": \"lamp light\" }, { \"step\": \"gilding\", \"leaf\": 2 } ],"
-        "\"issued\": [ { \"papers\": [ \"heel\" ], \"values\": { \"hoop.bore\": 281, \"hoop.gloss\": 3 }, \"ink\": 1 } ] }";
+        "\"issued\": [ { \"papers\": [ \"heel\" ], \"values\": { \"hoop.bore\": 281, \"hoop.gloss\": 3 }, "
+        "\"ink\": 1 } ] }";
   g_autoptr (RwProject) project = read_good (file), back = NULL;
   g_autofree char *text = rw_project_to_text (project);
   static const char *const kept[] = { "\"rim.colour\": \"red\"", "\"by\": \"lamp light\"", "\"gilding\"",
