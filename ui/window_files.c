@@ -245,6 +245,31 @@ open_recent (GSimpleAction *action, GVariant *parameter, gpointer user_data)
   rw_window_unless_unsaved (self, load_wanted);
 }
 
+/* A file let go over the window is opened in it. */
+static gboolean
+on_drop (GtkDropTarget *target, const GValue *value, double x, double y, gpointer user_data)
+{
+  RwWindow *self = user_data;
+  char *path = g_file_get_path (g_value_get_object (value));
+
+  if (path == NULL)
+    return FALSE;
+  g_free (self->wanted);
+  self->wanted = path;
+  settle_typing (self);
+  rw_window_unless_unsaved (self, load_wanted);
+  return TRUE;
+}
+
+static void
+take_drops (RwWindow *self)
+{
+  GtkDropTarget *target = gtk_drop_target_new (G_TYPE_FILE, GDK_ACTION_COPY);
+
+  g_signal_connect (target, "drop", G_CALLBACK (on_drop), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (target));
+}
+
 /* Our own, the latest first. */
 static int
 later_first (gconstpointer a, gconstpointer b)
@@ -304,4 +329,5 @@ rw_window_add_file_actions (RwWindow *self)
   };
 
   g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
+  take_drops (self);
 }
