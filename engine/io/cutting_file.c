@@ -438,7 +438,7 @@ json_remedies (RwJsonWriter *json, const Writer *w)
 static void
 write_json (const Writer *w)
 {
-  RwJsonWriter json = { w->out, 0, TRUE };
+  RwJsonWriter json = rw_json_writer (w->out);
   const RwCutting *cutting = w->cutting;
   const struct { const char *name; double value; } settings[] = {
     { "rip_kerf", cutting->rip_kerf }, { "cross_kerf", cutting->cross_kerf }, { "metal_kerf", cutting->metal_kerf },

@@ -268,7 +268,7 @@ finish (RwJsonWriter *writer)
 char *
 rw_list_json (const RwProject *project, const RwAnswer *answer)
 {
-  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
   rw_json_name (&writer, "name");
@@ -283,7 +283,7 @@ rw_list_json (const RwProject *project, const RwAnswer *answer)
 char *
 rw_findings_json (const RwAnswer *answer, const RwDesign *design)
 {
-  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
   findings (&writer, answer, design);
@@ -311,7 +311,7 @@ parameter_row (RwJsonWriter *writer, const RwParam *param)
 char *
 rw_parameters_json (void)
 {
-  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
   rw_json_name (&writer, "parameters");

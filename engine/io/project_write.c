@@ -5,7 +5,7 @@
 char *
 rw_project_to_text (const RwProject *project)
 {
-  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
   rw_json_name (&writer, "rimwright");

@@ -19,7 +19,7 @@ rw_shelf_path (void)
 char *
 rw_shelf_to_text (const RwShelf *shelf)
 {
-  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
   rw_json_name (&writer, "rimwright-shelf");

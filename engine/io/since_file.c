@@ -148,7 +148,7 @@ append_json_paper (RwJsonWriter *writer, const RwSincePaper *paper)
 static char *
 since_json (const RwSince *since)
 {
-  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
   rw_json_name (&writer, "since");

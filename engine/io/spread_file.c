@@ -314,7 +314,7 @@ json_cut (RwJsonWriter *writer, const RwCare *care, guint i)
 static char *
 write_json (const RwCare *care, const RwSpread *spread)
 {
-  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
   name_number (&writer, "builds", spread->builds);

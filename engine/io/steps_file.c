@@ -248,7 +248,7 @@ rw_steps_write (const RwProject *project, const RwAnswer *answer, RwListFormat f
   const Job job = { project, answer, units };
   const RwStepInfo *steps[RW_STEP_COUNT];
   int count = rw_steps_of (&answer->now.used, steps);
-  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   if (format == RW_LIST_CSV)
     rw_csv_row (writer.out, header);

@@ -183,7 +183,7 @@ append_column (RwJsonWriter *writer, const RwStudy *study, const RwStudyColumn *
 char *
 rw_study_json (const RwStudy *study)
 {
-  RwJsonWriter writer = { g_string_new (NULL), 0, TRUE };
+  RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
   rw_json_name (&writer, "study");
