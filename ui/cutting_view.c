@@ -2,7 +2,9 @@
 
 #include <math.h>
 
+#include "access.h"
 #include "canvas_view.h"
+#include "cutting_words.h"
 #include "draw/draw_cutting.h"
 #include "io/paint_cairo.h"
 #include "theme.h"
@@ -126,9 +128,13 @@ rw_cutting_view_new (void)
 void
 rw_cutting_view_show (RwCuttingView *self, const RwCutting *cutting, const RwDesign *design, RwStyle style)
 {
+  g_autofree char *words = NULL;
+
   self->cutting = cutting;
   self->design = design;
   self->style = style;
+  words = cutting != NULL ? rw_cutting_words (cutting, style) : g_strdup ("");
+  rw_access_describe (GTK_WIDGET (self), words);
   g_clear_pointer (&self->picture, gsk_render_node_unref);
   gtk_widget_queue_resize (GTK_WIDGET (self));
 }

@@ -1,4 +1,5 @@
-/* The picture of a cutting plan, as wide as there is room and as high as it takes; to stand in what scrolls. */
+/* The picture of a cutting plan, as wide as there is room and as high as it takes; to stand in what scrolls.
+ * Its accessible description says what each board and bar gives. */
 #pragma once
 
 #include <gtk/gtk.h>

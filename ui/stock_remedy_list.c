@@ -1,8 +1,14 @@
 #include "stock_remedy_list.h"
 
 #include <glib/gi18n.h>
+#include <math.h>
 
 #include "access.h"
+#include "words.h"
+
+/* Less is no change that a maker would notice. */
+#define LEAST_GRAMS 0.5
+#define LEAST_MM 0.5
 
 struct _RwStockRemedyList
 {
@@ -29,6 +35,32 @@ on_apply (GtkWidget *button, RwStockRemedyList *self)
   g_signal_emit (self, apply_signal, 0, g_ptr_array_index (self->remedies, place));
 }
 
+static char *
+more_words (double more, const char *unit, RwStyle style)
+{
+  g_autofree char *words = rw_number_words (more, unit, style);
+
+  return g_strdup_printf ("%s%s", more > 0 ? "+" : "", words);
+}
+
+/* What the instrument comes to, where that is another. */
+static void
+add_weight (GString *words, const RwStockRemedy *remedy, RwStyle style)
+{
+  g_autofree char *mass = NULL, *mass_more = NULL, *balance = NULL, *balance_more = NULL;
+
+  if (!isfinite (remedy->mass_more + remedy->balance_more)
+      || (fabs (remedy->mass_more) < LEAST_GRAMS && fabs (remedy->balance_more) < LEAST_MM))
+    return;
+  mass = rw_number_words (remedy->mass, "g", style);
+  mass_more = more_words (remedy->mass_more, "g", style);
+  balance = rw_number_words (remedy->balance, "mm", style);
+  balance_more = more_words (remedy->balance_more, "mm", style);
+  g_string_append_c (words, '\n');
+  g_string_append_printf (words, _("The instrument then: %s (%s), balanced %s (%s) from the nut"), mass, mass_more,
+                          balance, balance_more);
+}
+
 /* Each change on a line. */
 static char *
 words_of (const RwStockRemedy *remedy, RwStyle style)
@@ -45,6 +77,7 @@ words_of (const RwStockRemedy *remedy, RwStyle style)
   if (remedy->missing > 0)
     g_string_append_printf (words, ngettext ("\nThen %d piece is still missing", "\nThen %d pieces are still missing",
                                              (gulong) remedy->missing), remedy->missing);
+  add_weight (words, remedy, style);
   return g_string_free (words, FALSE);
 }
 

@@ -246,6 +246,22 @@ search_rounds (Search *search, const RwCutting *cutting, const RwDesign *design)
   g_clear_pointer (&best, rw_stock_remedy_free);
 }
 
+/* What the instrument comes to with each remedy, against what it came to before. */
+static void
+weigh (Search *search, double mass_before, double balance_before)
+{
+  for (guint i = 0; i < search->found->len; i++)
+    {
+      RwStockRemedy *remedy = g_ptr_array_index (search->found, i);
+
+      rw_solve (&remedy->design, search->measured, search->result);
+      remedy->mass = search->result->value[RW_WEIGHT_TOTAL];
+      remedy->balance = search->result->value[RW_WEIGHT_BALANCE];
+      remedy->mass_more = remedy->mass - mass_before;
+      remedy->balance_more = remedy->balance - balance_before;
+    }
+}
+
 GPtrArray *
 rw_stock_remedies (const RwDesign *design, const RwMeasured *measured, const RwShelf *shelf, const RwCutting *cutting,
                    RwCutGoOn go_on, gpointer data)
@@ -255,11 +271,13 @@ rw_stock_remedies (const RwDesign *design, const RwMeasured *measured, const RwS
                     g_ptr_array_new_with_free_func (release), g_ptr_array_new_with_free_func (release) };
 
   rw_solve (design, measured, search.result);
+  double mass = search.result->value[RW_WEIGHT_TOTAL], balance = search.result->value[RW_WEIGHT_BALANCE];
   search.before = rw_check (design, measured, search.result);
   search_rounds (&search, cutting, design);
   while (search.partly->len > 0 && search.found->len < MANY_REMEDIES)
     g_ptr_array_add (search.found, g_ptr_array_steal_index (search.partly, 0));
   g_ptr_array_sort (search.found, fewer_changes);
+  weigh (&search, mass, balance);
   g_ptr_array_unref (search.partly);
   g_ptr_array_unref (search.before);
   g_free (search.result);

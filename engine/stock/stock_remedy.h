@@ -10,6 +10,8 @@ typedef struct
   GPtrArray *changes; /* of RwRemedy: each says its own part; their designs are steps on the way */
   RwDesign   design;  /* with all of them */
   int        missing; /* pieces that would still be missing: 0 as a rule */
+  double     mass, balance;           /* of the instrument then: g, and mm from the nut; NAN: can't be worked out */
+  double     mass_more, balance_more; /* than before */
 } RwStockRemedy;
 
 void rw_stock_remedy_free (RwStockRemedy *remedy);
