@@ -8,39 +8,13 @@
 #include "making/remedy.h"
 #include "json_writer.h"
 
-static void
-append_text (GString *out, const char *name, const char *text)
-{
-  g_string_append_printf (out, ", \"%s\": ", name);
-  rw_json_string (out, text);
-}
-
-static void
-append_number (GString *out, const char *name, double value)
-{
-  g_string_append_printf (out, ", \"%s\": ", name);
-  rw_json_number (out, value);
-}
-
-static void
-append_flag (GString *out, const char *name, gboolean value)
-{
-  g_string_append_printf (out, ", \"%s\": %s", name, value ? "true" : "false");
-}
-
 /* Begins a row: the line, its brace and its id. */
 static void
 begin_row (RwJsonWriter *writer, const char *id)
 {
   rw_json_next (writer);
-  g_string_append (writer->out, "{ \"id\": ");
-  rw_json_string (writer->out, id);
-}
-
-static void
-end_row (RwJsonWriter *writer)
-{
-  g_string_append (writer->out, " }");
+  rw_json_begin_line (writer, '{');
+  rw_json_text (writer, "id", id);
 }
 
 /* ---- dimensions and findings ---- */
@@ -53,23 +27,23 @@ dimension (RwJsonWriter *writer, const RwRow *row, const RwTolerance *care, cons
   g_autofree char *label = rw_slot_label (row->slot);
 
   begin_row (writer, id);
-  append_text (writer->out, "part", dim->part);
-  append_text (writer->out, "label", label);
-  append_text (writer->out, "unit", dim->unit);
-  append_number (writer->out, "value", row->value);
-  append_number (writer->out, "planned", row->planned);
-  append_number (writer->out, "measured", row->measured);
-  append_number (writer->out, "tolerance", dim->tolerance > 0 ? dim->tolerance : NAN);
-  append_text (writer->out, "step", rw_step_title (dim->step));
-  append_number (writer->out, "made", row->made);
-  append_number (writer->out, "asked", row->asked);
-  append_number (writer->out, "deviation", rw_row_deviation (row));
-  append_number (writer->out, "needed", rw_row_needed (row));
-  append_number (writer->out, "close_enough", care != NULL ? care->asked : NAN);
-  append_flag (writer->out, "by_fitting", care != NULL && care->by_fitting);
-  append_number (writer->out, "low", bands->low[row->slot]);
-  append_number (writer->out, "high", bands->high[row->slot]);
-  end_row (writer);
+  rw_json_text (writer, "part", dim->part);
+  rw_json_text (writer, "label", label);
+  rw_json_text (writer, "unit", dim->unit);
+  rw_json_value (writer, "value", row->value);
+  rw_json_value (writer, "planned", row->planned);
+  rw_json_value (writer, "measured", row->measured);
+  rw_json_value (writer, "tolerance", dim->tolerance > 0 ? dim->tolerance : NAN);
+  rw_json_text (writer, "step", rw_step_title (dim->step));
+  rw_json_value (writer, "made", row->made);
+  rw_json_value (writer, "asked", row->asked);
+  rw_json_value (writer, "deviation", rw_row_deviation (row));
+  rw_json_value (writer, "needed", rw_row_needed (row));
+  rw_json_value (writer, "close_enough", care != NULL ? care->asked : NAN);
+  rw_json_flag (writer, "by_fitting", care != NULL && care->by_fitting);
+  rw_json_value (writer, "low", bands->low[row->slot]);
+  rw_json_value (writer, "high", bands->high[row->slot]);
+  rw_json_end (writer, '}');
 }
 
 static void
@@ -90,69 +64,60 @@ dimensions (RwJsonWriter *writer, const RwProject *project, const RwAnswer *answ
   rw_json_end (writer, ']');
 }
 
-/* "set": the parameters that a remedy changes, as --set takes them. */
+/* The parameters that a remedy changes, as --set takes them. */
 static void
-settings (GString *out, const RwDesign *design, const RwRemedy *remedy)
+settings (RwJsonWriter *writer, const RwDesign *design, const RwRemedy *remedy)
 {
-  gboolean first = TRUE;
-
-  g_string_append (out, ", \"set\": {");
+  rw_json_name (writer, "set");
+  rw_json_begin (writer, '{');
   for (int id = 0; id < RW_PARAM_COUNT; id++)
     if (!rw_design_same (design, &remedy->design, (RwParamId) id))
       {
         g_autofree char *value = rw_design_write (&remedy->design, (RwParamId) id, RW_STYLE_FILE);
 
-        g_string_append_printf (out, "%s \"%s\": ", first ? "" : ",", rw_param ((RwParamId) id)->id);
-        rw_json_string (out, value);
-        first = FALSE;
+        rw_json_text (writer, rw_param ((RwParamId) id)->id, value);
       }
-  g_string_append (out, " }");
+  rw_json_end (writer, '}');
 }
 
 static void
-remedies (GString *out, const RwAnswer *answer, const RwDesign *design, const RwFinding *found)
+remedies (RwJsonWriter *writer, const RwAnswer *answer, const RwDesign *design, const RwFinding *found)
 {
   g_autoptr (GPtrArray) all = rw_remedies (design, &answer->measured, found);
 
-  g_string_append (out, ", \"remedies\": [");
+  rw_json_name (writer, "remedies");
+  rw_json_begin (writer, '[');
   for (guint i = 0; i < all->len; i++)
     {
       const RwRemedy *remedy = g_ptr_array_index (all, i);
 
-      g_string_append_printf (out, "%s { \"text\": ", i > 0 ? "," : "");
-      rw_json_string (out, remedy->text);
-      settings (out, design, remedy);
-      g_string_append (out, " }");
+      rw_json_next (writer);
+      rw_json_begin (writer, '{');
+      rw_json_text (writer, "text", remedy->text);
+      settings (writer, design, remedy);
+      rw_json_end (writer, '}');
     }
-  g_string_append (out, all->len > 0 ? " ]" : "]");
+  rw_json_end (writer, ']');
 }
 
 /* design NULL: without remedies. */
 static void
 finding (RwJsonWriter *writer, const RwAnswer *answer, const RwDesign *design, const RwFinding *found)
 {
-  GString *out = writer->out;
-
   rw_json_next (writer);
-  g_string_append (out, "{ \"severity\": ");
-  rw_json_string (out, rw_severity_name (found->severity));
-  append_text (out, "rule", found->rule);
-  append_text (out, "text", found->text);
-  g_string_append (out, ", \"ids\": [");
-  for (int i = 0; found->ids[i] != NULL; i++)
-    {
-      g_string_append (out, i > 0 ? ", " : " ");
-      rw_json_string (out, found->ids[i]);
-    }
-  g_string_append (out, " ]");
+  rw_json_begin_line (writer, '{');
+  rw_json_text (writer, "severity", rw_severity_name (found->severity));
+  rw_json_text (writer, "rule", found->rule);
+  rw_json_text (writer, "text", found->text);
+  rw_json_texts (writer, "ids", (const char *const *) found->ids);
   if (found->reason != NULL)
     {
-      append_text (out, "accepted", found->reason);
-      append_text (out, "accepted_on", found->accepted_on);
+      rw_json_text (writer, "accepted", found->reason);
+      rw_json_text (writer, "accepted_on", found->accepted_on);
     }
   if (design != NULL)
-    remedies (out, answer, design, found);
-  end_row (writer);
+    remedies (writer, answer, design, found);
+  rw_json_end (writer, '}');
 }
 
 static void
@@ -182,20 +147,26 @@ steps (RwJsonWriter *writer)
 
 /* What was measured of the courses, null for those that were not; null where none was. */
 static void
-append_measured_courses (GString *out, const RwMeasured *measured, int count)
+append_measured_courses (RwJsonWriter *writer, const RwMeasured *measured, int count)
 {
   int last = 0;
 
   for (int i = 0; i < count; i++)
     if (isfinite (measured->course_thickness[i]))
       last = i + 1;
-  g_string_append (out, last > 0 ? ", \"measured\": [" : ", \"measured\": null");
+  if (last == 0)
+    {
+      rw_json_text (writer, "measured", NULL);
+      return;
+    }
+  rw_json_name (writer, "measured");
+  rw_json_begin (writer, '[');
   for (int i = 0; i < last; i++)
     {
-      g_string_append (out, i > 0 ? ", " : " ");
-      rw_json_number (out, measured->course_thickness[i]);
+      rw_json_next (writer);
+      rw_json_number (writer->out, measured->course_thickness[i]);
     }
-  g_string_append (out, last > 0 ? " ]" : "");
+  rw_json_end (writer, ']');
 }
 
 static void
@@ -205,23 +176,12 @@ parameter_value (RwJsonWriter *writer, RwParamId id, const RwProject *project, c
   const RwMadeStep *made = rw_made_holder_of_param (project->made, id);
 
   begin_row (writer, rw_param (id)->id);
-  append_text (writer->out, "unit", rw_param (id)->unit);
-  append_number (writer->out, "value", rw_design_get (&answer->now.used, id));
-  append_number (writer->out, "planned", rw_design_get (&project->design, id));
-  append_number (writer->out, "measured", entry != NULL ? rw_entry_mean (entry) : NAN);
-  append_number (writer->out, "made", made != NULL ? rw_design_get (&made->held->design, id) : NAN);
-  end_row (writer);
-}
-
-static void
-append_made_text (GString *out, const RwMadeStep *made, RwParamId id)
-{
-  g_autofree char *text = made != NULL ? rw_design_write (&made->held->design, id, RW_STYLE_FILE) : NULL;
-
-  if (text != NULL)
-    append_text (out, "made", text);
-  else
-    append_number (out, "made", NAN);
+  rw_json_text (writer, "unit", rw_param (id)->unit);
+  rw_json_value (writer, "value", rw_design_get (&answer->now.used, id));
+  rw_json_value (writer, "planned", rw_design_get (&project->design, id));
+  rw_json_value (writer, "measured", entry != NULL ? rw_entry_mean (entry) : NAN);
+  rw_json_value (writer, "made", made != NULL ? rw_design_get (&made->held->design, id) : NAN);
+  rw_json_end (writer, '}');
 }
 
 static void
@@ -229,17 +189,19 @@ parameter_text (RwJsonWriter *writer, RwParamId id, const RwProject *project, co
 {
   g_autofree char *now = rw_design_write (&answer->now.used, id, RW_STYLE_FILE);
   g_autofree char *planned = rw_design_write (&project->design, id, RW_STYLE_FILE);
+  const RwMadeStep *step = rw_made_holder_of_param (project->made, id);
+  g_autofree char *made = step != NULL ? rw_design_write (&step->held->design, id, RW_STYLE_FILE) : NULL;
 
   begin_row (writer, rw_param (id)->id);
-  append_text (writer->out, "unit", rw_param (id)->unit);
-  append_text (writer->out, "text", now);
-  append_text (writer->out, "planned", planned);
+  rw_json_text (writer, "unit", rw_param (id)->unit);
+  rw_json_text (writer, "text", now);
+  rw_json_text (writer, "planned", planned);
   if (id == RW_P_rim_course_thickness)
-    append_measured_courses (writer->out, &answer->measured, project->design.rim_course_thickness.count);
+    append_measured_courses (writer, &answer->measured, project->design.rim_course_thickness.count);
   else
-    append_number (writer->out, "measured", NAN);
-  append_made_text (writer->out, rw_made_holder_of_param (project->made, id), id);
-  end_row (writer);
+    rw_json_value (writer, "measured", NAN);
+  rw_json_text (writer, "made", made);
+  rw_json_end (writer, '}');
 }
 
 static void
@@ -271,8 +233,7 @@ rw_list_json (const RwProject *project, const RwAnswer *answer)
   RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
-  rw_json_name (&writer, "name");
-  rw_json_string (writer.out, project->name != NULL ? project->name : "");
+  rw_json_text (&writer, "name", project->name != NULL ? project->name : "");
   dimensions (&writer, project, answer);
   findings (&writer, answer, NULL);
   steps (&writer);
@@ -296,16 +257,16 @@ parameter_row (RwJsonWriter *writer, const RwParam *param)
   gboolean ranged = rw_param_is_number (param);
 
   begin_row (writer, param->id);
-  append_text (writer->out, "group", param->group);
-  append_text (writer->out, "label", param->label);
-  append_text (writer->out, "kind", rw_param_kind_name (param));
-  append_text (writer->out, "unit", param->unit);
-  append_text (writer->out, "default", param->initial);
-  append_number (writer->out, "min", ranged ? param->min : NAN);
-  append_number (writer->out, "max", ranged ? param->max : NAN);
-  append_number (writer->out, "step", ranged ? param->step : NAN);
-  append_text (writer->out, "meaning", param->meaning);
-  end_row (writer);
+  rw_json_text (writer, "group", param->group);
+  rw_json_text (writer, "label", param->label);
+  rw_json_text (writer, "kind", rw_param_kind_name (param));
+  rw_json_text (writer, "unit", param->unit);
+  rw_json_text (writer, "default", param->initial);
+  rw_json_value (writer, "min", ranged ? param->min : NAN);
+  rw_json_value (writer, "max", ranged ? param->max : NAN);
+  rw_json_value (writer, "step", ranged ? param->step : NAN);
+  rw_json_text (writer, "meaning", param->meaning);
+  rw_json_end (writer, '}');
 }
 
 char *

@@ -107,42 +107,43 @@ since_csv (const RwSince *since)
 /* ---- JSON ---- */
 
 static void
-append_value (GString *out, const char *name, double value, const char *words)
+append_value (RwJsonWriter *writer, const char *name, double value, const char *words)
 {
-  g_string_append_printf (out, ", \"%s\": ", name);
   if (words != NULL)
-    rw_json_string (out, words);
+    rw_json_text (writer, name, words);
   else
-    rw_json_number (out, value);
+    rw_json_value (writer, name, value);
 }
 
 static void
 append_json_row (RwJsonWriter *writer, const RwSinceRow *row)
 {
   rw_json_next (writer);
-  g_string_append (writer->out, "{ \"id\": ");
-  rw_json_string (writer->out, row->id);
-  append_value (writer->out, "unit", NAN, row->unit);
-  append_value (writer->out, "before", row->before, row->words_before);
-  append_value (writer->out, "now", row->now, row->words_now);
-  g_string_append (writer->out, " }");
+  rw_json_begin_line (writer, '{');
+  rw_json_text (writer, "id", row->id);
+  rw_json_text (writer, "unit", row->unit);
+  append_value (writer, "before", row->before, row->words_before);
+  append_value (writer, "now", row->now, row->words_now);
+  rw_json_end (writer, '}');
 }
 
 static void
 append_json_paper (RwJsonWriter *writer, const RwSincePaper *paper)
 {
   rw_json_next (writer);
-  g_string_append (writer->out, "{ \"paper\": ");
-  rw_json_string (writer->out, paper->paper);
-  append_value (writer->out, "date", NAN, paper->issue->date);
-  append_value (writer->out, "units", NAN, rw_units_name (paper->issue->units));
-  g_string_append (writer->out, ", \"changed\": [");
+  rw_json_begin_line (writer, '{');
+  rw_json_text (writer, "paper", paper->paper);
+  rw_json_text (writer, "date", paper->issue->date);
+  rw_json_text (writer, "units", rw_units_name (paper->issue->units));
+  rw_json_name (writer, "changed");
+  rw_json_begin (writer, '[');
   for (guint i = 0; i < paper->changed->len; i++)
     {
-      g_string_append (writer->out, i > 0 ? ", " : " ");
+      rw_json_next (writer);
       rw_json_string (writer->out, g_ptr_array_index (paper->changed, i));
     }
-  g_string_append (writer->out, " ] }");
+  rw_json_end (writer, ']');
+  rw_json_end (writer, '}');
 }
 
 static char *
@@ -151,11 +152,7 @@ since_json (const RwSince *since)
   RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
-  rw_json_name (&writer, "since");
-  if (since->last != NULL)
-    rw_json_string (writer.out, since->last->date);
-  else
-    g_string_append (writer.out, "null");
+  rw_json_text (&writer, "since", since->last != NULL ? since->last->date : NULL);
   rw_json_name (&writer, "changes");
   rw_json_begin (&writer, '[');
   for (guint i = 0; i < since->rows->len; i++)

@@ -236,28 +236,13 @@ rw_care_csv (const RwCare *care)
 /* ---- JSON ---- */
 
 static void
-name_number (RwJsonWriter *writer, const char *name, double value)
-{
-  rw_json_name (writer, name);
-  rw_json_number (writer->out, value);
-}
-
-static void
-name_text (RwJsonWriter *writer, const char *name, const char *text)
-{
-  rw_json_name (writer, name);
-  rw_json_string (writer->out, text);
-}
-
-static void
 name_estimate (RwJsonWriter *writer, const char *name, RwEstimate estimate)
 {
   rw_json_name (writer, name);
-  g_string_append (writer->out, "{ \"value\": ");
-  rw_json_number (writer->out, estimate.value);
-  g_string_append (writer->out, ", \"error\": ");
-  rw_json_number (writer->out, estimate.error);
-  g_string_append (writer->out, " }");
+  rw_json_begin_line (writer, '{');
+  rw_json_value (writer, "value", estimate.value);
+  rw_json_value (writer, "error", estimate.error);
+  rw_json_end (writer, '}');
 }
 
 static void
@@ -265,18 +250,18 @@ json_result (RwJsonWriter *writer, int outcome, const RwScattered *scattered)
 {
   rw_json_next (writer);
   rw_json_begin (writer, '{');
-  name_text (writer, "result", rw_outcome (outcome)->id);
-  name_text (writer, "label", rw_outcome (outcome)->label);
-  name_text (writer, "unit", rw_outcome (outcome)->unit);
-  name_number (writer, "planned", scattered->planned);
-  name_number (writer, "limit", scattered->limit);
+  rw_json_text (writer, "result", rw_outcome (outcome)->id);
+  rw_json_text (writer, "label", rw_outcome (outcome)->label);
+  rw_json_text (writer, "unit", rw_outcome (outcome)->unit);
+  rw_json_value (writer, "planned", scattered->planned);
+  rw_json_value (writer, "limit", scattered->limit);
   name_estimate (writer, "mean", scattered->summary.mean);
   name_estimate (writer, "deviation", scattered->summary.deviation);
   name_estimate (writer, "low", scattered->summary.low);
   name_estimate (writer, "middle", scattered->summary.middle);
   name_estimate (writer, "high", scattered->summary.high);
   name_estimate (writer, "outside", scattered->outside);
-  name_number (writer, "straight_deviation", scattered->straight);
+  rw_json_value (writer, "straight_deviation", scattered->straight);
   rw_json_name (writer, "shares");
   rw_json_begin (writer, '{');
   for (int k = 0; k < RW_OPERATIONS; k++)
@@ -294,19 +279,18 @@ json_cut (RwJsonWriter *writer, const RwCare *care, guint i)
 
   rw_json_next (writer);
   rw_json_begin (writer, '{');
-  name_text (writer, "id", id);
-  name_text (writer, "unit", rw_cut_unit (cut));
-  name_text (writer, "operation", rw_param (cut->operation)->id);
-  name_number (writer, "planned", cut->planned);
-  name_number (writer, "held", tolerance->held);
-  name_number (writer, "asked", tolerance->asked);
-  rw_json_name (writer, "by_fitting");
-  g_string_append (writer->out, tolerance->by_fitting ? "true" : "false");
-  name_number (writer, "uses_up", tolerance->used);
+  rw_json_text (writer, "id", id);
+  rw_json_text (writer, "unit", rw_cut_unit (cut));
+  rw_json_text (writer, "operation", rw_param (cut->operation)->id);
+  rw_json_value (writer, "planned", cut->planned);
+  rw_json_value (writer, "held", tolerance->held);
+  rw_json_value (writer, "asked", tolerance->asked);
+  rw_json_flag (writer, "by_fitting", tolerance->by_fitting);
+  rw_json_value (writer, "uses_up", tolerance->used);
   rw_json_name (writer, "rates");
   rw_json_begin (writer, '{');
   for (int outcome = 0; outcome < RW_OUTCOME_COUNT; outcome++)
-    name_number (writer, rw_outcome (outcome)->id, rw_sensitivity_rate (care->sensitivity, i, outcome));
+    rw_json_value (writer, rw_outcome (outcome)->id, rw_sensitivity_rate (care->sensitivity, i, outcome));
   rw_json_end (writer, '}');
   rw_json_end (writer, '}');
 }
@@ -317,8 +301,8 @@ write_json (const RwCare *care, const RwSpread *spread)
   RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
-  name_number (&writer, "builds", spread->builds);
-  name_number (&writer, "solved", spread->solved);
+  rw_json_value (&writer, "builds", spread->builds);
+  rw_json_value (&writer, "solved", spread->solved);
   rw_json_name (&writer, "seed");
   g_string_append_printf (writer.out, "%" G_GUINT64_FORMAT, spread->seed);
   name_estimate (&writer, "shim", spread->shim);

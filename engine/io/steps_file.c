@@ -133,46 +133,23 @@ append_csv_item (GString *out, const Item *item)
 /* ---- JSON ---- */
 
 static void
-append_member (GString *out, const char *name, const char *text)
-{
-  g_string_append_printf (out, ", \"%s\": ", name);
-  if (text != NULL)
-    rw_json_string (out, text);
-  else
-    g_string_append (out, "null");
-}
-
-static void
-append_list (GString *out, const char *name, const char *const *items)
-{
-  g_string_append_printf (out, ", \"%s\": [", name);
-  for (int i = 0; items[i] != NULL; i++)
-    {
-      g_string_append (out, i > 0 ? ", " : " ");
-      rw_json_string (out, items[i]);
-    }
-  g_string_append (out, " ]");
-}
-
-static void
 append_json_item (RwJsonWriter *writer, const Item *item)
 {
-  GString *out = writer->out;
   g_autofree const char **names = names_of (item->waits_for);
 
   rw_json_next (writer);
-  g_string_append (out, "{ \"step\": ");
-  rw_json_string (out, rw_step_name (item->info->step));
-  append_member (out, "title", rw_step_info_title (item->info));
-  append_member (out, "state", rw_step_state_name (item->state));
-  append_member (out, "made", item->made != NULL ? item->made->date : NULL);
-  append_list (out, "waits_for", names);
-  append_member (out, "needs", item->info->needs);
-  append_member (out, "work", item->info->work);
-  append_member (out, "caution", item->info->caution);
-  append_list (out, "given", (const char *const *) item->given);
-  append_list (out, "yields", (const char *const *) item->yields);
-  g_string_append (out, " }");
+  rw_json_begin_line (writer, '{');
+  rw_json_text (writer, "step", rw_step_name (item->info->step));
+  rw_json_text (writer, "title", rw_step_info_title (item->info));
+  rw_json_text (writer, "state", rw_step_state_name (item->state));
+  rw_json_text (writer, "made", item->made != NULL ? item->made->date : NULL);
+  rw_json_texts (writer, "waits_for", names);
+  rw_json_text (writer, "needs", item->info->needs);
+  rw_json_text (writer, "work", item->info->work);
+  rw_json_text (writer, "caution", item->info->caution);
+  rw_json_texts (writer, "given", (const char *const *) item->given);
+  rw_json_texts (writer, "yields", (const char *const *) item->yields);
+  rw_json_end (writer, '}');
 }
 
 /* ---- worked backwards ---- */
@@ -195,25 +172,16 @@ append_backwards_text (GString *out, const RwBackwards *b, RwUnits units)
 static void
 append_backwards_json (RwJsonWriter *writer, const RwBackwards *b)
 {
-  const struct
-  {
-    const char *name;
-    double      value;
-  } members[] = {
-    { "measured", b->measured }, { "angle", b->angle },
-    { "wanted_angle", b->wanted_angle }, { "bridge", b->bridge },
-    { "wanted_bridge", b->wanted_bridge }, { "shim", b->shim },
-  };
   g_autofree char *id = rw_slot_id (b->slot);
 
   rw_json_begin (writer, '{');
-  rw_json_name (writer, "id");
-  rw_json_string (writer->out, id);
-  for (guint i = 0; i < G_N_ELEMENTS (members); i++)
-    {
-      rw_json_name (writer, members[i].name);
-      rw_json_number (writer->out, members[i].value);
-    }
+  rw_json_text (writer, "id", id);
+  rw_json_value (writer, "measured", b->measured);
+  rw_json_value (writer, "angle", b->angle);
+  rw_json_value (writer, "wanted_angle", b->wanted_angle);
+  rw_json_value (writer, "bridge", b->bridge);
+  rw_json_value (writer, "wanted_bridge", b->wanted_bridge);
+  rw_json_value (writer, "shim", b->shim);
   rw_json_end (writer, '}');
 }
 

@@ -139,45 +139,39 @@ rw_study_csv (const RwStudy *study, RwUnits units)
 /* ---- JSON ---- */
 
 static void
-append_member (GString *out, const char *name, const char *text)
-{
-  g_string_append_printf (out, "\"%s\": ", name);
-  rw_json_string (out, text);
-  g_string_append (out, ", ");
-}
-
-static void
 append_rows (RwJsonWriter *writer, const RwStudy *study)
 {
   rw_json_name (writer, "rows");
-  g_string_append_c (writer->out, '[');
+  rw_json_begin_line (writer, '[');
   for (guint row = 0; row < study->rows->len; row++)
     {
       const RwStudyRow *place = &g_array_index (study->rows, RwStudyRow, row);
 
-      g_string_append (writer->out, row > 0 ? ", " : "");
+      rw_json_next (writer);
       if (place->name != NULL)
         rw_json_string (writer->out, place->name);
       else
         rw_json_number (writer->out, place->at);
     }
-  g_string_append_c (writer->out, ']');
+  rw_json_end (writer, ']');
 }
 
 static void
 append_column (RwJsonWriter *writer, const RwStudy *study, const RwStudyColumn *column)
 {
   rw_json_next (writer);
-  g_string_append (writer->out, "{ ");
-  append_member (writer->out, "title", column->title);
-  append_member (writer->out, "unit", column->unit);
-  g_string_append (writer->out, "\"values\": [");
+  rw_json_begin_line (writer, '{');
+  rw_json_text (writer, "title", column->title);
+  rw_json_text (writer, "unit", column->unit);
+  rw_json_name (writer, "values");
+  rw_json_begin (writer, '[');
   for (guint row = 0; row < study->rows->len; row++)
     {
-      g_string_append (writer->out, row > 0 ? ", " : "");
+      rw_json_next (writer);
       rw_json_number (writer->out, column->values[row]);
     }
-  g_string_append (writer->out, "] }");
+  rw_json_end (writer, ']');
+  rw_json_end (writer, '}');
 }
 
 char *
@@ -186,14 +180,10 @@ rw_study_json (const RwStudy *study)
   RwJsonWriter writer = rw_json_writer (g_string_new (NULL));
 
   rw_json_begin (&writer, '{');
-  rw_json_name (&writer, "study");
-  rw_json_string (writer.out, study->id);
-  rw_json_name (&writer, "title");
-  rw_json_string (writer.out, study->title);
-  rw_json_name (&writer, "row_title");
-  rw_json_string (writer.out, study->row_title);
-  rw_json_name (&writer, "row_unit");
-  rw_json_string (writer.out, study->row_unit != NULL ? study->row_unit : "");
+  rw_json_text (&writer, "study", study->id);
+  rw_json_text (&writer, "title", study->title);
+  rw_json_text (&writer, "row_title", study->row_title);
+  rw_json_text (&writer, "row_unit", study->row_unit != NULL ? study->row_unit : "");
   append_rows (&writer, study);
   rw_json_name (&writer, "columns");
   rw_json_begin (&writer, '[');
