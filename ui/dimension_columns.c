@@ -7,11 +7,9 @@
 #include "care_work.h"
 #include "words.h"
 
-/* A name is read so far, however narrow the list. */
-#define NAME_CHARS 24
-
-/* At least, of names and steps; where the others leave less the list scrolls sideways. */
-#define WORDS_WIDTH 220
+/* At least, pixels; where the others leave less the list scrolls sideways. */
+#define NAME_WIDTH 220
+#define STEP_WIDTH 150
 
 /* One column: what it shows, and whom it asks. */
 typedef struct Column Column;
@@ -221,7 +219,6 @@ make_name (Column *column, GtkListItem *cell)
 {
   GtkWidget *expander = gtk_tree_expander_new (), *label = make_text (column, cell);
 
-  gtk_label_set_width_chars (GTK_LABEL (label), NAME_CHARS);
   gtk_tree_expander_set_child (GTK_TREE_EXPANDER (expander), label);
   return expander;
 }
@@ -442,8 +439,10 @@ rw_dimension_columns_add (GtkColumnView *view,
 
       added = gtk_column_view_column_new (_(kinds[i].title), factory);
       gtk_column_view_column_set_expand (added, i == 0);
-      if (i == 0 || i == G_N_ELEMENTS (kinds) - 1)
-        gtk_column_view_column_set_fixed_width (added, WORDS_WIDTH);
+      if (i == 0)
+        gtk_column_view_column_set_fixed_width (added, NAME_WIDTH);
+      if (i == G_N_ELEMENTS (kinds) - 1)
+        gtk_column_view_column_set_fixed_width (added, STEP_WIDTH);
       gtk_column_view_column_set_resizable (added, TRUE);
       gtk_column_view_append_column (view, added);
       g_object_unref (added);
