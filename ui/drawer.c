@@ -53,6 +53,7 @@ make_pane (RwDrawer *self, RwDrawerPage page)
       break;
     case RW_PAGE_STOCK:
       pane = rw_stock_pane_new (self->document);
+      tools = rw_stock_pane_tools (RW_STOCK_PANE (pane));
       break;
     case RW_PAGE_COMPARE:
       pane = rw_compare_pane_new (self->document);

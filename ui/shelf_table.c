@@ -210,6 +210,8 @@ fill (RwShelfTable *self)
       GtkWidget *heading = gtk_label_new (_(rw_stock_field_label ((RwStockField) field)));
 
       gtk_label_set_xalign (GTK_LABEL (heading), 0);
+      gtk_widget_set_margin_start (heading, 6);
+      gtk_widget_set_margin_end (heading, 6);
       gtk_widget_add_css_class (heading, "dim-label");
       gtk_grid_attach (GTK_GRID (self->grid), heading, field, 0, 1, 1);
     }

@@ -271,14 +271,12 @@ on_stop (RwStockPane *self)
   rw_stock_work_stop (self->work);
 }
 
-/* The strip scrolls where it is narrower than its buttons. */
-static GtkWidget *
+static void
 build_tools (RwStockPane *self)
 {
-  GtkWidget *scroller = gtk_scrolled_window_new ();
   const char *const shelves[] = { _("This project’s shelf"), _("My shelf"), NULL };
 
-  self->tools = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  self->tools = g_object_ref_sink (gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8));
   self->choice = gtk_drop_down_new_from_strings (shelves);
   rw_access_name (self->choice, _("Which shelf"));
   g_signal_connect_object (self->choice, "notify::selected", G_CALLBACK (on_choice), self, G_CONNECT_SWAPPED);
@@ -288,9 +286,6 @@ build_tools (RwStockPane *self)
   add_button (self, _("Write a table …"), G_CALLBACK (on_export));
   self->stop = add_button (self, _("Stop planning"), G_CALLBACK (on_stop));
   gtk_widget_hide (self->stop);
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_EXTERNAL, GTK_POLICY_NEVER);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), self->tools);
-  return scroller;
 }
 
 static GtkWidget *
@@ -317,7 +312,6 @@ build_shelf (RwStockPane *self)
   gtk_widget_hide (self->fault);
   g_signal_connect_object (self->table, "edited", G_CALLBACK (on_edited), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->table, "said", G_CALLBACK (on_said), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (side), build_tools (self));
   gtk_box_append (GTK_BOX (side), self->table);
   gtk_box_append (GTK_BOX (side), self->fault);
   return side;
@@ -349,6 +343,7 @@ rw_stock_pane_dispose (GObject *object)
 
   if (self->work != NULL)
     rw_stock_work_stop (self->work);
+  g_clear_object (&self->tools);
   g_clear_object (&self->work);
   g_clear_object (&self->document);
   g_clear_pointer (&self->own, rw_shelf_free);
@@ -366,6 +361,7 @@ rw_stock_pane_init (RwStockPane *self)
 {
   GtkWidget *halves = gtk_paned_new (GTK_ORIENTATION_HORIZONTAL);
 
+  build_tools (self);
   gtk_paned_set_start_child (GTK_PANED (halves), build_shelf (self));
   gtk_paned_set_end_child (GTK_PANED (halves), build_plan (self));
   gtk_paned_set_shrink_end_child (GTK_PANED (halves), FALSE);
@@ -385,4 +381,10 @@ rw_stock_pane_new (RwDocument *document)
   g_signal_connect_object (document, "noted", G_CALLBACK (on_noted), self, G_CONNECT_SWAPPED);
   show_shelf (self);
   return GTK_WIDGET (self);
+}
+
+GtkWidget *
+rw_stock_pane_tools (RwStockPane *self)
+{
+  return self->tools;
 }

@@ -10,3 +10,6 @@
 G_DECLARE_FINAL_TYPE (RwStockPane, rw_stock_pane, RW, STOCK_PANE, GtkBox)
 
 GtkWidget *rw_stock_pane_new (RwDocument *document);
+
+/* Which shelf, and what can be done with it, for the drawer's bar; owned by the pane. */
+GtkWidget *rw_stock_pane_tools (RwStockPane *self);
