@@ -63,6 +63,7 @@ look_at (const RwCutting *cutting, const RwPiece *piece, const RwStockItem *item
     }
 }
 
+/* Of one kind of piece, its kerfs included but for the last one. */
 static double
 stock_length (const RwCutting *cutting, const RwPiece *piece, int count)
 {
@@ -78,7 +79,8 @@ static RwShortage
 find_reason (const RwCutting *cutting, int at)
 {
   const RwPiece *piece = &g_array_index (cutting->pieces, RwPiece, at);
-  RwShortage s = { at, cutting->missing[at], RW_SHORT_AMOUNT, 0, stock_length (cutting, piece, cutting->missing[at]) };
+  int count = cutting->missing[at];
+  RwShortage s = { at, at, count, RW_SHORT_AMOUNT, 0, stock_length (cutting, piece, count) };
   double length = piece->length + piece->run;
   Most most = { FALSE, 0, 0, 0 };
 
@@ -92,12 +94,23 @@ find_reason (const RwCutting *cutting, int at)
   if (!most.any)
     s.reason = RW_SHORT_NONE_THERE;
   else if (piece->kind == RW_STOCK_BOARD && !(most.width > 0))
-    s = (RwShortage){ at, s.count, RW_SHORT_THICKNESS, most.thickness, piece->thickness };
+    s = (RwShortage){ at, at, count, RW_SHORT_THICKNESS, most.thickness, piece->thickness };
   else if (piece->kind == RW_STOCK_BOARD && !(most.length > 0))
-    s = (RwShortage){ at, s.count, RW_SHORT_WIDTH, most.width, piece->width };
+    s = (RwShortage){ at, at, count, RW_SHORT_WIDTH, most.width, piece->width };
   else if (most.length < length - 1e-6)
-    s = (RwShortage){ at, s.count, RW_SHORT_LENGTH, most.length, length };
+    s = (RwShortage){ at, at, count, RW_SHORT_LENGTH, most.length, length };
   return s;
+}
+
+/* Whether one bar or wire, of which there is none, would do for both. */
+static gboolean
+is_one_buy (const RwCutting *cutting, const RwShortage *before, const RwShortage *s)
+{
+  const RwPiece *a = piece_of (cutting, before), *b = piece_of (cutting, s);
+
+  return before->reason == RW_SHORT_NONE_THERE && s->reason == RW_SHORT_NONE_THERE && a->kind != RW_STOCK_BOARD
+         && a->use == b->use && a->kind == b->kind && g_strcmp0 (a->material, b->material) == 0
+         && fabs (a->width - b->width) < 1e-6 && fabs (a->thickness - b->thickness) < 1e-6;
 }
 
 GArray *
@@ -109,8 +122,17 @@ rw_shortages (const RwCutting *cutting)
     if (cutting->missing[i] > 0)
       {
         RwShortage shortage = find_reason (cutting, (int) i);
+        RwShortage *before
+            = shortages->len > 0 ? &g_array_index (shortages, RwShortage, shortages->len - 1) : NULL;
 
-        g_array_append_val (shortages, shortage);
+        if (before == NULL || !is_one_buy (cutting, before, &shortage))
+          {
+            g_array_append_val (shortages, shortage);
+            continue;
+          }
+        before->last = shortage.piece;
+        before->count += shortage.count;
+        before->needed += shortage.needed;
       }
   return shortages;
 }
@@ -134,11 +156,23 @@ with_unit (double length, RwStyle style)
   return g_strdup_printf ("%s %s", figure, rw_quantity_unit ("mm", style.units));
 }
 
+/* "Fret 1", or "Fret 1 to Fret 19".  New. */
+static char *
+what_words (const RwCutting *cutting, const RwShortage *shortage)
+{
+  g_autofree char *first = rw_piece_words (piece_of (cutting, shortage));
+  g_autofree char *last = rw_piece_words (&g_array_index (cutting->pieces, RwPiece, shortage->last));
+
+  if (shortage->last == shortage->piece)
+    return g_steal_pointer (&first);
+  return g_strdup_printf (C_("pieces", "%s to %s"), first, last);
+}
+
 char *
 rw_shortage_words (const RwCutting *cutting, const RwShortage *shortage, RwStyle style)
 {
   const RwPiece *piece = piece_of (cutting, shortage);
-  g_autofree char *what = rw_piece_words (piece), *there = with_unit (shortage->there, style);
+  g_autofree char *what = what_words (cutting, shortage), *there = with_unit (shortage->there, style);
   g_autofree char *needed = with_unit (shortage->needed, style);
   g_autofree char *by = with_unit (shortage->needed - shortage->there, style);
 
@@ -162,18 +196,42 @@ rw_shortage_words (const RwCutting *cutting, const RwShortage *shortage, RwStyle
     }
 }
 
+/* How many to count on, with spare: what is one of its kind has none. */
+static int
+with_spare (int count, const RwDesign *design)
+{
+  return count > 1 ? (int) ceil (count * (1 + design->stock_spare / 100) - 1e-9) : 1;
+}
+
+/* Of all that a shortage tells together; the waste at the ends is there once. */
+static double
+length_to_buy (const RwCutting *cutting, const RwShortage *shortage, const RwDesign *design)
+{
+  const RwPiece *first = piece_of (cutting, shortage);
+  double length = 0;
+
+  if (shortage->last == shortage->piece)
+    return stock_length (cutting, first, with_spare (shortage->count, design));
+  for (int i = shortage->piece; i <= shortage->last; i++)
+    {
+      const RwPiece *piece = &g_array_index (cutting->pieces, RwPiece, i);
+      double cut = piece->kind == RW_STOCK_WIRE ? 0 : cutting->metal_kerf;
+
+      length += cutting->missing[i] * (piece->length + cut);
+    }
+  return length * (1 + design->stock_spare / 100) + 2 * cutting->bar_trim;
+}
+
 RwStockItem *
 rw_shortage_buy (const RwCutting *cutting, const RwShortage *shortage, const RwDesign *design)
 {
   const RwPiece *piece = piece_of (cutting, shortage);
   RwStockItem *item = rw_stock_item_new (piece->kind);
-  double share = 1 + design->stock_spare / 100;
-  int count = shortage->count > 1 ? (int) ceil (shortage->count * share - 1e-9) : 1;
   double edges = piece->kind == RW_STOCK_BOARD ? 2 * cutting->edge_trim : 0;
 
   g_free (item->material);
   item->material = g_strdup (piece->material != NULL ? piece->material : rw_metals[0].id);
-  item->length = ceil (stock_length (cutting, piece, count) - 1e-9);
+  item->length = ceil (length_to_buy (cutting, shortage, design) - 1e-9);
   item->width = piece->kind == RW_STOCK_BOARD ? ceil (piece->width + edges - 1e-9) : piece->width;
   item->thickness = piece->thickness;
   return item;
@@ -184,7 +242,7 @@ rw_shortage_buy_words (const RwCutting *cutting, const RwShortage *shortage, con
 {
   const RwPiece *piece = piece_of (cutting, shortage);
   g_autoptr (RwStockItem) item = rw_shortage_buy (cutting, shortage, design);
-  g_autofree char *what = rw_piece_words (piece), *length = with_unit (item->length, style);
+  g_autofree char *what = what_words (cutting, shortage), *length = with_unit (item->length, style);
   g_autofree char *width = with_unit (item->width, style), *thickness = with_unit (item->thickness, style);
 
   if (rw_stock_kind_is_thick (item->kind))

@@ -15,13 +15,15 @@ typedef enum
 typedef struct
 {
   int           piece; /* in cutting->pieces */
-  int           count; /* that are missing */
+  int           last;  /* the same, or of several that come off one bar or wire, as frets do, the last */
+  int           count; /* that are missing, of all of them */
   RwShortReason reason;
   double        there; /* mm: the most that there is of what is short; AMOUNT: 0 */
   double        needed; /* mm: of it; AMOUNT: length of stock for what is missing, kerfs included */
 } RwShortage;
 
-/* rw_shortages: one for each kind of piece that is missing, an array of RwShortage. */
+/* rw_shortages: one for each kind of piece that is missing, an array of RwShortage.  Pieces of one use and one section of
+ * which there is no stock at all are told together. */
 GArray *rw_shortages (const RwCutting *cutting);
 
 /* A sentence for people: "Neck: 1 is missing; it needs stock 63 mm thick, and the thickest is 27 mm".  New. */

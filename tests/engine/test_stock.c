@@ -202,6 +202,31 @@ test_short (void)
   g_assert_cmpint (bought->missing_total, ==, 0); /* what is said to be missing is all that is */
 }
 
+/* Without any wire the frets are one line to read and one length to buy, which then does for all of them. */
+static void
+test_no_wire (void)
+{
+  RwResult result;
+  g_autoptr (RwShelf) shelf = ample_shelf (66);
+
+  solve ("", &result);
+  g_ptr_array_set_size (shelf->items, (gint) shelf->items->len - 1);
+  g_autoptr (RwCutting) cutting = rw_cutting_new (&result, shelf, FALSE, NULL, NULL);
+  g_autoptr (GArray) shortages = rw_shortages (cutting);
+  g_assert_cmpuint (shortages->len, ==, 1);
+  const RwShortage *lack = &g_array_index (shortages, RwShortage, 0);
+  g_assert_cmpint (lack->reason, ==, RW_SHORT_NONE_THERE);
+  near (lack->count, result.used.frets_count); /* a piece for each fret */
+  g_assert_cmpint (lack->count, ==, cutting->missing_total);
+  g_autofree char *words = rw_shortage_words (cutting, lack, RW_STYLE_FILE);
+  g_assert_true (g_str_has_prefix (words, "Fret 1 to Fret 19: 19 missing"));
+  g_autoptr (RwStockItem) buy = rw_shortage_buy (cutting, lack, &result.used);
+  g_assert_cmpint (buy->kind, ==, RW_STOCK_WIRE);
+  g_ptr_array_add (cutting->shelf->items, g_steal_pointer (&buy));
+  g_autoptr (RwCutting) bought = rw_cutting_new (&result, cutting->shelf, FALSE, NULL, NULL);
+  g_assert_cmpint (bought->missing_total, ==, 0);
+}
+
 static void
 test_remedies (void)
 {
@@ -261,6 +286,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/stock/demand/kinds", test_kinds);
   g_test_add_func ("/stock/enough", test_enough);
   g_test_add_func ("/stock/short", test_short);
+  g_test_add_func ("/stock/no-wire", test_no_wire);
   g_test_add_func ("/stock/remedies", test_remedies);
   g_test_add_func ("/stock/facts", test_facts);
   return g_test_run ();
