@@ -2,9 +2,9 @@
 
 #include <glib/gi18n.h>
 #include <gtk/gtk.h>
-#include <locale.h>
 #include <stdlib.h>
 
+#include "language.h"
 #include "recovery.h"
 #include "theme.h"
 #include "window.h"
@@ -145,25 +145,13 @@ on_open (GtkApplication *app, GFile **files, int count)
     }
 }
 
-/* Translations are found where they are installed, or where an uninstalled run says. */
-static void
-speak_the_language (void)
-{
-  const char *folder = g_getenv ("RIMWRIGHT_LOCALE_DIR");
-
-  setlocale (LC_ALL, "");
-  bindtextdomain (GETTEXT_PACKAGE, folder != NULL ? folder : RW_LOCALE_DIR);
-  bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
-  textdomain (GETTEXT_PACKAGE);
-}
-
 int
 rw_application_run (int argc, char **argv)
 {
   gint64 start = g_get_monotonic_time ();
   g_autoptr (GtkApplication) app = gtk_application_new (APPLICATION_ID, G_APPLICATION_HANDLES_OPEN);
 
-  speak_the_language ();
+  rw_language_speak ();
   g_set_application_name ("Rimwright");
   gtk_window_set_default_icon_name (APPLICATION_ID);
   g_object_set_data (G_OBJECT (app), "rw-start", &start);

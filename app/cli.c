@@ -10,7 +10,9 @@
 #include "cli_spread.h"
 #include "cli_study.h"
 #include "examples.h"
+#include "language.h"
 #include "options.h"
+#include "words.h"
 
 enum
 {
@@ -126,7 +128,11 @@ run_papers (const RwOptions *options, GError **error)
       || !rw_options_hand (options, &papers.hand, error) || !rw_cli_check_record (options, error))
     return STATUS_FAILED;
   project = rw_options_project (options, error);
-  if (project == NULL || !write_papers (project, &papers, options->into, error))
+  if (project == NULL)
+    return STATUS_FAILED;
+  rw_language_speak ();
+  papers.style.decimal = rw_locale_decimal ();
+  if (!write_papers (project, &papers, options->into, error))
     return STATUS_FAILED;
   if (options->record && !rw_cli_record (options, project, date, papers.style.units, error))
     return STATUS_FAILED;

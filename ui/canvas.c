@@ -329,6 +329,7 @@ rw_canvas_init (RwCanvas *self)
   self->item = -1;
   self->fitted = TRUE;
   self->place = (RwCanvasView){ .zoom = RW_PX_PER_PAPER_MM / 3 };
+  gtk_widget_set_direction (GTK_WIDGET (self), GTK_TEXT_DIR_LTR); /* figures are in every language */
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
   gtk_widget_set_hexpand (GTK_WIDGET (self), TRUE);

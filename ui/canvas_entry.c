@@ -81,6 +81,7 @@ open_entry (RwCanvas *self, RwParamId id, graphene_rect_t place)
 
   self->popover_param = id;
   self->entry = gtk_entry_new ();
+  gtk_widget_set_direction (self->entry, GTK_TEXT_DIR_LTR);
   gtk_editable_set_text (GTK_EDITABLE (self->entry), text);
   gtk_accessible_update_relation (GTK_ACCESSIBLE (self->entry), GTK_ACCESSIBLE_RELATION_LABELLED_BY, title, NULL,
                                   -1);

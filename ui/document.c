@@ -1,11 +1,11 @@
 #include "document_private.h"
 
 #include <glib/gi18n.h>
-#include <langinfo.h>
 #include <math.h>
 #include <string.h>
 
 #include "check/acceptance.h"
+#include "words.h"
 
 G_DEFINE_FINAL_TYPE (RwDocument, rw_document, G_TYPE_OBJECT)
 
@@ -118,18 +118,12 @@ rw_document_take_project (RwDocument *self, RwProject *project, const char *path
   g_signal_emit (self, signals[SELECTED], 0);
 }
 
-static char
-locale_decimal (void)
-{
-  return nl_langinfo (RADIXCHAR)[0] == ',' ? ',' : '.';
-}
-
 /* ---- making and unmaking ---- */
 
 static void
 rw_document_init (RwDocument *self)
 {
-  self->style = (RwStyle){ RW_UNITS_MM, locale_decimal () };
+  self->style = (RwStyle){ RW_UNITS_MM, rw_locale_decimal () };
   self->selection = RW_SUBJECT_NONE;
   self->history = rw_history_new (rw_project_new ());
   self->measured = g_new (RwMeasured, 1);

@@ -90,6 +90,8 @@ rw_number_entry_init (RwNumberEntry *self)
 {
   GtkEventController *focus = gtk_event_controller_focus_new ();
 
+  /* Figures read from left to right in every language. */
+  gtk_widget_set_direction (GTK_WIDGET (self), GTK_TEXT_DIR_LTR);
   gtk_editable_set_width_chars (GTK_EDITABLE (self), 9);
   gtk_entry_set_alignment (GTK_ENTRY (self), 1);
   g_signal_connect_swapped (focus, "leave", G_CALLBACK (take_text), self);

@@ -378,6 +378,7 @@ build_foot (RwPapersWindow *self)
 
   self->where = gtk_label_new (NULL);
   self->near = gtk_label_new (NULL);
+  gtk_widget_set_direction (self->near, GTK_TEXT_DIR_LTR);
   gtk_label_set_width_chars (GTK_LABEL (self->near), 6);
   self->saver = rw_papers_saver_new ();
   g_signal_connect_swapped (self->saver, "busy", G_CALLBACK (enable_actions), self);

@@ -249,6 +249,9 @@ rw_param_entry_init (RwParamEntry *self)
   GtkEventController *keys = gtk_event_controller_key_new ();
   GtkEventController *focus = gtk_event_controller_focus_new ();
 
+  /* Figures read from left to right in every language. */
+  gtk_widget_set_direction (GTK_WIDGET (self), GTK_TEXT_DIR_LTR);
+
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (on_key), self);
   gtk_widget_add_controller (GTK_WIDGET (self), keys);

@@ -255,6 +255,8 @@ rw_reading_entry_init (RwReadingEntry *self)
 
   gtk_box_set_spacing (GTK_BOX (self), 4);
   self->entry = gtk_entry_new ();
+  /* Figures read from left to right in every language. */
+  gtk_widget_set_direction (self->entry, GTK_TEXT_DIR_LTR);
   gtk_editable_set_width_chars (GTK_EDITABLE (self->entry), 16);
   g_signal_connect_object (self->entry, "activate", G_CALLBACK (take_readings), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (focus, "leave", G_CALLBACK (take_readings), self, G_CONNECT_SWAPPED);

@@ -41,7 +41,8 @@ settings_are_dark (GtkSettings *settings)
 
   g_object_get (settings, "gtk-theme-name", &name, "gtk-application-prefer-dark-theme", &dark, NULL);
   if (forced != NULL)
-    return g_str_has_suffix (forced, ":dark") || g_str_has_suffix (forced, "Inverse");
+    return g_str_has_suffix (forced, ":dark") || g_str_has_suffix (forced, "-dark")
+           || g_str_has_suffix (forced, "Inverse");
   return dark || g_str_has_suffix (name, "-dark") || g_str_has_suffix (name, "Inverse");
 }
 

@@ -1,6 +1,7 @@
 #include "words.h"
 
 #include <glib/gi18n.h>
+#include <langinfo.h>
 #include <math.h>
 #include <string.h>
 
@@ -135,6 +136,12 @@ char *
 rw_finding_text (const RwFinding *finding, RwStyle style)
 {
   return rw_finding_words (finding, _(finding->pattern), style);
+}
+
+char
+rw_locale_decimal (void)
+{
+  return nl_langinfo (RADIXCHAR)[0] == ',' ? ',' : '.';
 }
 
 char *

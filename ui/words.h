@@ -18,6 +18,9 @@ const char *rw_severity_words (RwSeverity severity); /* "Stop" */
 /* A finding in the language and the units of the window.  New. */
 char       *rw_finding_text   (const RwFinding *finding, RwStyle style);
 
+/* The decimal mark of the user's locale. */
+char rw_locale_decimal (void);
+
 /* A number with its unit, "2.40 mm", "1.92°", "11 3/8 in", with as many digits as suit the unit.  New. */
 char *rw_number_words (double value, const char *unit, RwStyle style);
 /* The same without the unit, for columns.  New. */
