@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 
 #include "access.h"
+#include "check/limit.h"
 #include "making/remedy.h"
 #include "mark.h"
 #include "words.h"
@@ -109,6 +110,46 @@ add_remedies (RwFindingRow *self)
     gtk_box_append (GTK_BOX (self->body), remedy_button (self, g_ptr_array_index (remedies, i), i));
 }
 
+/* ---- the limit that it comes from ---- */
+
+static void
+on_limit (RwFindingRow *self, GtkWidget *button)
+{
+  RwParamId id = (RwParamId) GPOINTER_TO_INT (g_object_get_data (G_OBJECT (button), "limit"));
+
+  rw_document_select (self->document, (RwSubject){ (int) id, -1 });
+}
+
+static GtkWidget *
+limit_button (RwFindingRow *self, RwParamId id)
+{
+  /* Translators: the name of a limit; pressed, its row in the form is shown */
+  g_autofree char *words = g_strdup_printf (_("Show the limit: %s"), _(rw_param (id)->label));
+  GtkWidget *button = gtk_button_new (), *label = gtk_label_new (words);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_button_set_child (GTK_BUTTON (button), label);
+  gtk_button_set_has_frame (GTK_BUTTON (button), FALSE);
+  gtk_widget_add_css_class (button, "remedy");
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  rw_access_name (button, words);
+  g_object_set_data (G_OBJECT (button), "limit", GINT_TO_POINTER ((int) id));
+  g_signal_connect_object (button, "clicked", G_CALLBACK (on_limit), self, G_CONNECT_SWAPPED);
+  return button;
+}
+
+static void
+add_limits (RwFindingRow *self)
+{
+  g_autoptr (GArray) limits
+      = rw_finding_limits (self->finding, rw_document_design (self->document), rw_document_measured (self->document),
+                           rw_document_now (self->document));
+
+  for (guint i = 0; i < limits->len; i++)
+    gtk_box_append (GTK_BOX (self->body), limit_button (self, g_array_index (limits, RwParamId, i)));
+}
+
 /* ---- accepting ---- */
 
 static void
@@ -210,6 +251,7 @@ rw_finding_row_show (RwFindingRow *self, const RwFinding *finding, gboolean open
     return;
   if (finding->reason == NULL)
     add_remedies (self);
+  add_limits (self);
   add_acceptance (self);
 }
 
