@@ -63,12 +63,13 @@ append_papers (GString *out, const RwSince *since)
 static char *
 since_text (const RwSince *since)
 {
-  GString *out = g_string_new (NULL);
   g_autofree char *rows = NULL;
+  GString *out;
 
   if (since->last == NULL)
     return g_strdup ("No papers have left yet\n");
   rows = rows_text (since);
+  out = g_string_new (NULL);
   g_string_append_printf (out, "Since the papers of %s, in %s\n%s", since->last->date,
                           rw_units_name (since->last->units), since->rows->len > 0 ? rows : "  Nothing has changed\n");
   g_string_append (out, "\nPapers\n");
