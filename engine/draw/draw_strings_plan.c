@@ -52,27 +52,30 @@ draw_tailpiece (RwDraft *draft)
 {
   RwTailPlace tail = rw_tail_place (draft->result);
   double corner = fmin (4, tail.front_half / 2), waist = (tail.front + tail.back) / 2;
+  double over = draft->design->tailpiece_offset;
+  double right = over + tail.front_half, left = over - tail.front_half;
+  double back_right = over + tail.back_half, back_left = over - tail.back_half;
   RwSheet *sheet = draft->sheet;
 
   rw_draft_param (draft, BRIDGE, tailpiece_anchor);
   rw_path_begin (sheet, RW_PEN_OUTLINE, RW_TINT_METAL);
-  rw_path_move (sheet, tail.front, -tail.front_half + corner);
-  rw_path_line (sheet, tail.front, tail.front_half - corner);
-  rw_path_curve (sheet, (RwPoint){ tail.front, tail.front_half }, (RwPoint){ tail.front, tail.front_half },
-                 (RwPoint){ tail.front + corner, tail.front_half });
-  rw_path_curve (sheet, (RwPoint){ waist, tail.front_half }, (RwPoint){ waist, tail.back_half },
-                 (RwPoint){ tail.back, tail.back_half });
-  rw_path_line (sheet, tail.back + 3, tail.back_half - 3);
-  rw_path_line (sheet, tail.back + 3, -tail.back_half + 3);
-  rw_path_line (sheet, tail.back, -tail.back_half);
-  rw_path_curve (sheet, (RwPoint){ waist, -tail.back_half }, (RwPoint){ waist, -tail.front_half },
-                 (RwPoint){ tail.front + corner, -tail.front_half });
-  rw_path_curve (sheet, (RwPoint){ tail.front, -tail.front_half }, (RwPoint){ tail.front, -tail.front_half },
-                 (RwPoint){ tail.front, -tail.front_half + corner });
+  rw_path_move (sheet, tail.front, left + corner);
+  rw_path_line (sheet, tail.front, right - corner);
+  rw_path_curve (sheet, (RwPoint){ tail.front, right }, (RwPoint){ tail.front, right },
+                 (RwPoint){ tail.front + corner, right });
+  rw_path_curve (sheet, (RwPoint){ waist, right }, (RwPoint){ waist, back_right },
+                 (RwPoint){ tail.back, back_right });
+  rw_path_line (sheet, tail.back + 3, back_right - 3);
+  rw_path_line (sheet, tail.back + 3, back_left + 3);
+  rw_path_line (sheet, tail.back, back_left);
+  rw_path_curve (sheet, (RwPoint){ waist, back_left }, (RwPoint){ waist, left },
+                 (RwPoint){ tail.front + corner, left });
+  rw_path_curve (sheet, (RwPoint){ tail.front, left }, (RwPoint){ tail.front, left },
+                 (RwPoint){ tail.front, left + corner });
   rw_path_close (sheet);
   rw_name (rw_path_end (sheet), N_ ("Tailpiece"), 0);
-  rw_sheet_line (sheet, RW_PEN_EDGE, tail.back - 5, -tail.back_half, tail.back - 5, tail.back_half);
-  rw_name (rw_sheet_box (sheet, RW_PEN_OUTLINE, RW_TINT_METAL, tail.back + 3, -4, tail.back + 9, 4),
+  rw_sheet_line (sheet, RW_PEN_EDGE, tail.back - 5, back_left, tail.back - 5, back_right);
+  rw_name (rw_sheet_box (sheet, RW_PEN_OUTLINE, RW_TINT_METAL, tail.back + 3, over - 4, tail.back + 9, over + 4),
            N_ ("Tailpiece screw"), 0);
 }
 
@@ -83,7 +86,8 @@ tail_hold (const RwDraft *draft, int string)
   RwTailPlace tail = rw_tail_place (draft->result);
 
   return (RwPoint){ tail.front + 5,
-                    strings > 1 ? tail.string_half * (strings + 1 - 2 * string) / (strings - 1) : 0 };
+                    draft->design->tailpiece_offset
+                        + (strings > 1 ? tail.string_half * (strings + 1 - 2 * string) / (strings - 1) : 0) };
 }
 
 /* The stud that a string's loop hangs on. */

@@ -237,6 +237,31 @@ test_middle_string (void)
                                   build.design.scale_length + build.design.nut_thickness, 1e-4);
 }
 
+/* A tailpiece set over takes its screw and the strings' ends with it, and leaves them where they are on the bridge.  The
+ * 1st string, on the treble side, is at +y. */
+static void
+test_tail_set_over (void)
+{
+  Build build;
+  g_autoptr (RwSheet) before = NULL, sheet = NULL;
+  const RwItem *string, *was;
+
+  make_default (&build);
+  before = draw (&build, RW_VIEW_PLAN);
+  build.design.tailpiece_offset = 7;
+  solve (&build);
+  sheet = draw (&build, RW_VIEW_PLAN);
+  string = find (sheet, "String 1", 0);
+  was = find (before, "String 1", 0);
+
+  g_assert_cmpfloat (op_of (before, was, 2)->p[0].y, >, 0);
+  g_assert_cmpfloat_with_epsilon (op_of (sheet, string, 2)->p[0].y, op_of (before, was, 2)->p[0].y, CLOSE);
+  g_assert_cmpfloat_with_epsilon (op_of (sheet, string, 3)->p[0].y, op_of (before, was, 3)->p[0].y + 7, CLOSE);
+  for (int i = 0; i < 4; i++)
+    g_assert_cmpfloat_with_epsilon (op_of (sheet, find (sheet, "Tailpiece screw", 0), i)->p[0].y,
+                                    op_of (before, find (before, "Tailpiece screw", 0), i)->p[0].y + 7, CLOSE);
+}
+
 /* Notches, hooks and shoes stand at the hooks' angles: a shoe's middle lies on the ray of its hook. */
 static void
 test_hooks_round (void)
@@ -480,6 +505,7 @@ main (int argc, char **argv)
   g_test_add_func ("/drawing/unsolved", test_unsolved);
   g_test_add_func ("/drawing/plan/rim", test_rim_circle);
   g_test_add_func ("/drawing/plan/middle-string", test_middle_string);
+  g_test_add_func ("/drawing/plan/tail-set-over", test_tail_set_over);
   g_test_add_func ("/drawing/plan/hooks", test_hooks_round);
   g_test_add_func ("/drawing/plan/left-handed", test_mirrored);
   g_test_add_func ("/drawing/whole/aligned", test_aligned);
