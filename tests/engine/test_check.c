@@ -3,7 +3,6 @@
  * engine/check/check.h; the builds are made so that the number in question is plainly on one side of the limit
  * or the other. */
 #include "check/finding.h"
-#include "check/limit.h"
 
 #include <string.h>
 
@@ -457,24 +456,6 @@ test_limit_moved (void)
   g_assert_null (rw_measurable_unit ("limits.rim_wall"));
 }
 
-/* A thin wall comes from the limit for walls and from no other; a nut under the bridge's height from none. */
-static void
-test_limits_of (void)
-{
-  g_autoptr (Built) thin = built_new ("limits.rim_wall=20");
-  g_autoptr (GPtrArray) findings = check (thin);
-  g_autoptr (GArray) limits = rw_finding_limits (find (findings, "rim.wall_thin", RW_CAUTION), &thin->design,
-                                                 &thin->measured, &thin->result);
-  g_autoptr (Built) under = built_new (GIVEN "bridge.height=8");
-  g_autoptr (GPtrArray) stops = check (under);
-  g_autoptr (GArray) none = rw_finding_limits (find (stops, "side.bridge_under_nut", RW_STOP), &under->design,
-                                               &under->measured, &under->result);
-
-  g_assert_cmpuint (limits->len, ==, 1);
-  g_assert_cmpint (g_array_index (limits, RwParamId, 0), ==, RW_P_limits_rim_wall);
-  g_assert_cmpuint (none->len, ==, 0);
-}
-
 static gboolean
 known_id (const char *id)
 {
@@ -604,7 +585,6 @@ main (int argc, char **argv)
     }
   g_test_add_func ("/check/limits/each", test_limits);
   g_test_add_func ("/check/limits/moved", test_limit_moved);
-  g_test_add_func ("/check/limits/of-finding", test_limits_of);
   g_test_add_func ("/check/mistakes", test_mistakes);
   g_test_add_func ("/check/random", test_random);
   g_test_add_func ("/finding/words", test_words);
