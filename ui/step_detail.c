@@ -284,6 +284,7 @@ build_head (RwStepDetail *self)
   self->title = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (self->title), 0);
   gtk_label_set_wrap (GTK_LABEL (self->title), TRUE);
+  gtk_label_set_natural_wrap_mode (GTK_LABEL (self->title), GTK_NATURAL_WRAP_NONE);
   gtk_widget_add_css_class (self->title, "step-title");
   self->state = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (self->state), 0);
