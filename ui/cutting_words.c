@@ -3,6 +3,7 @@
 #include <glib/gi18n.h>
 
 #include "project/stock_field.h"
+#include "stock/shortage.h"
 
 typedef struct
 {
@@ -116,11 +117,26 @@ add_bar (Words *words, const RwCutBar *bar)
   add_part (words, left);
 }
 
+static void
+add_missing (Words *words)
+{
+  g_autoptr (GArray) shortages = rw_shortages (words->cutting);
+
+  for (guint i = 0; i < shortages->len; i++)
+    {
+      g_autofree char *line
+          = rw_shortage_words (words->cutting, &g_array_index (shortages, RwShortage, i), words->style);
+
+      g_string_append_printf (words->out, "%s%s", i > 0 ? "\n" : "", line);
+    }
+}
+
 char *
 rw_cutting_words (const RwCutting *cutting, RwStyle style)
 {
   Words words = { cutting, style, g_string_new (NULL) };
 
+  add_missing (&words);
   for (guint b = 0; b < cutting->boards->len; b++)
     add_board (&words, &g_array_index (cutting->boards, RwCutBoard, b));
   for (guint b = 0; b < cutting->bars->len; b++)
