@@ -125,7 +125,8 @@ def case_a_shelf_that_will_not(window):
     """A remedy says what it does to the instrument, does it, and is undone in one step."""
     read_table(window, SHORT)
     label(window, "^The shelf will not do: 10 pieces are missing")
-    wait(lambda: any(line.startswith("Segment, course 3: 10 missing") for line in plan_heard(window)), "what is missing")
+    short = "Segment, course 3: 10 missing"
+    wait(lambda: any(line.startswith(short) for line in plan_heard(window)), short)
     before = label(window, WEIGHT)
     then = label(window, "^Make course 3 of another wood: Sugar maple\\n" + THEN)
     expect(abs(number(then[1]) - number(before[1]) - number(then[2])) < 0.11, "%s g, then %s" % (before[1], then[0]))
