@@ -21,8 +21,9 @@ KEYS = ["Tab", "shift+Tab", "Return", "space", "Escape", "Up", "Down", "Left", "
         "End", "Delete", "BackSpace", "plus", "minus", "0", "1", "2", "3", "4", "5", "6", "7", "8", "9", "ctrl+z",
         "ctrl+shift+z", "ctrl+1", "ctrl+2", "ctrl+3", "F9", "shift+F9", "ctrl+b", "ctrl+f", "ctrl+a", "F1", "F2",
         "ctrl+p", "ctrl+n"]
+HEADER = 56       # px at the top of the screen: what ends the window, and what opens the toolkit's file dialog
 # What the toolkit says of its own dialogs for files and printers, and of a window off the screen.
-OF_THE_TOOLKIT = re.compile(r"gtk_tree_sortable_|avahi|gdk_monitor_get_geometry|^\s*$")
+OF_THE_TOOLKIT = re.compile(r"gtk_tree_|gtk_css_node_insert_after|avahi|gdk_monitor_get_geometry|^\s*$")
 WORDS = ["12", "3/8 in", "0,5", "1e3", "abc", "-4", "2 1/2", "", "280 + 2*1.5"]
 
 
@@ -34,7 +35,7 @@ def size():
 def steps(dice, width, height):
     """One event as words for xdotool."""
     kind = dice.random()
-    place = ["mousemove", str(dice.randrange(width)), str(dice.randrange(height))]
+    place = ["mousemove", str(dice.randrange(width)), str(dice.randrange(HEADER, height))]
     if kind < 0.35:
         return place + ["click", "1"]
     if kind < 0.55:
