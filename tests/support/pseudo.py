@@ -11,10 +11,11 @@ KEEP = re.compile(r"(%[-+ 0#']*\d*(?:\.\d+)?(?:l{0,2}|z)[a-zA-Z%]|\{[^}]*\}|<[^>
 
 def longer(text):
     """Every other vowel doubled; placeholders and markup as they are."""
+    start, text, end = re.fullmatch(r"((?:\\n)*)(.*?)((?:\\n)*)", text, re.S).groups()
     parts = KEEP.split(text)
     for i in range(0, len(parts), 2):
         parts[i] = re.sub(r"([aeiou])(.?.?)", r"\1\1\2", parts[i])
-    return OPEN + "".join(parts) + CLOSE
+    return start + OPEN + "".join(parts) + CLOSE + end
 
 
 def strings(lines):
@@ -51,3 +52,15 @@ def catalogue(root, folder):
         file.write("\n".join(out))
     subprocess.run(["msgfmt", "-o", os.path.join(target, "rimwright.mo"), po], check=True)
     return folder
+
+
+def outside(text):
+    """The words of three letters and more that no brackets hold.  Texts put into others bring brackets of their own; an
+    ellipsis may have taken those that close, and a line may go on from elsewhere, without those that open."""
+    depth, bare = 0, ""
+    for letter in text:
+        if letter == CLOSE and depth == 0:
+            bare = bare[:bare.rfind("\n") + 1]
+        depth = 0 if letter == "…" else max(0, depth + (letter == OPEN) - (letter == CLOSE))
+        bare += " " if depth or letter in CLOSE + "…" else letter
+    return re.findall(r"[^\W\d_]{3,}", bare)
