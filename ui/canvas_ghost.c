@@ -79,8 +79,8 @@ rw_canvas_fade_ghost (RwCanvas *self)
   g_clear_pointer (&self->ghost.items, g_array_unref);
 }
 
-const RwResult *
-rw_canvas_ghost_result (RwCanvas *self)
+static const RwResult *
+result_before (RwCanvas *self)
 {
   const RwResult *start = rw_document_drag_start (self->document);
   const RwResult *preview = rw_document_preview_result (self->document);
@@ -102,7 +102,7 @@ least_size (RwCanvas *self)
 const RwSheet *
 rw_canvas_ghost (RwCanvas *self)
 {
-  const RwResult *before = rw_canvas_ghost_result (self);
+  const RwResult *before = result_before (self);
 
   if (before != self->ghost_of)
     rw_canvas_drop_ghost (self);

@@ -91,8 +91,7 @@ void rw_canvas_tell (RwCanvas *self);
 /* ---- canvas_ghost.c ---- */
 
 /* The outlines of what was before that are elsewhere now, ready to be painted; NULL: nothing was. */
-const RwSheet  *rw_canvas_ghost        (RwCanvas *self);
-const RwResult *rw_canvas_ghost_result (RwCanvas *self);
+const RwSheet *rw_canvas_ghost (RwCanvas *self);
 /* What was before is another; which of it has moved. */
 void rw_canvas_drop_ghost (RwCanvas *self);
 void rw_canvas_fade_ghost (RwCanvas *self);

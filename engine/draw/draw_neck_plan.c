@@ -170,8 +170,8 @@ rw_draw_board (RwDraft *draft, RwMap map)
   draw_binding (draft, map);
 }
 
-void
-rw_draw_frets (RwDraft *draft, RwMap map)
+static void
+draw_frets (RwDraft *draft, RwMap map)
 {
   const RwPlan *plan = &draft->result->plan;
   double end = rw_draft_value (draft, RW_NECK_BOARD_LENGTH);
@@ -344,7 +344,7 @@ rw_draw_neck_plan (RwDraft *draft)
   rw_draw_head_outline (draft, rw_map_head_plan);
   draw_nut (draft, rw_map_plan);
   rw_draw_board (draft, rw_map_plan);
-  rw_draw_frets (draft, rw_map_plan);
+  draw_frets (draft, rw_map_plan);
   for (int fret = 1; fret <= plan->last && plan->fret_x[fret] < rw_draft_value (draft, RW_NECK_BOARD_LENGTH);
        fret++)
     if (fret == 5 || fret == 12 || fret == plan->last)

@@ -61,9 +61,8 @@ double  rw_heel_face_middle (const RwResult *result);           /* x of the face
 /* Where a plane of the instrument comes to lie on the sheet. */
 typedef RwPoint (*RwMap) (const RwResult *result, double x, double y);
 
-/* Board with markers and binding, and its frets, laid on the sheet by map from the frame of the axis. */
+/* Board with markers and binding, laid on the sheet by map from the frame of the axis. */
 void rw_draw_board (RwDraft *draft, RwMap map);
-void rw_draw_frets (RwDraft *draft, RwMap map);
 /* The heel from above, in the plan: from a line across the neck to a circle round the pot's axis, with the
  * wall of the relief for the hoop. */
 void rw_draw_heel_above (RwDraft *draft, double place, double radius);

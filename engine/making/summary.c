@@ -33,8 +33,9 @@ at_rank (const double *sorted, guint count, double rank)
   return sorted[below] + (held - below) * (sorted[above] - sorted[below]);
 }
 
-RwEstimate
-rw_percentile (const double *sorted, guint count, double share)
+/* A percentile, 0 < share < 1, of numbers in rising order. */
+static RwEstimate
+percentile (const double *sorted, guint count, double share)
 {
   double rank = share * count - 0.5, wobble = sqrt (count * share * (1 - share));
 
@@ -68,9 +69,9 @@ rw_summary (double *values, guint count)
   double deviation = sqrt (square / (n - 1)), kurtosis = square > 0 ? n * fourth / (square * square) : 1;
   summary.mean = (RwEstimate){ sum / n, deviation / sqrt (n) };
   summary.deviation = (RwEstimate){ deviation, deviation / 2 * sqrt (fmax (0, kurtosis - 1) / n) };
-  summary.low = rw_percentile (values, n, 0.025);
-  summary.middle = rw_percentile (values, n, 0.5);
-  summary.high = rw_percentile (values, n, 0.975);
+  summary.low = percentile (values, n, 0.025);
+  summary.middle = percentile (values, n, 0.5);
+  summary.high = percentile (values, n, 0.975);
   return summary;
 }
 

@@ -25,8 +25,5 @@ typedef struct
 /* Sorts values in place.  With fewer than two numbers all figures are NaN. */
 RwSummary  rw_summary (double *values, guint count);
 
-/* A percentile, 0 < share < 1, of numbers in rising order. */
-RwEstimate rw_percentile (const double *sorted, guint count, double share);
-
 /* The chance of what has come up so many times in count trials. */
 RwEstimate rw_chance_of (guint times, guint count);

@@ -1,4 +1,8 @@
-#include "headstock.h"
+/* The headstock unfolded into the board's plane.
+ *
+ * Frame: origin where the neck's centre line meets the nut's back face, x along the centre line away from the
+ * nut, y to the treble side.  Lengths mm. */
+#include "model.h"
 
 /* How many pairs of posts are used: full-length strings two by two from the outside, a middle one alone, a short
  * string that comes through the tunnel in the pair after them. */
@@ -49,12 +53,19 @@ back_point (const RwModel *m, int string)
   return (RwPoint2){ -along - behind / cos (centre - normal), across };
 }
 
-RwHeadstockRun
-rw_headstock_run (const RwModel *m, int string)
+typedef struct
+{
+  RwPoint2 nut;  /* where the string leaves the nut's back face */
+  RwPoint2 post; /* NaN where the string has none */
+  double   bend; /* radians, unsigned: between its run on the board and its run to the post */
+} Run;
+
+static Run
+run_of (const RwModel *m, int string)
 {
   const RwDesign *d = m->d;
   const RwPlan *plan = &m->r->plan;
-  RwHeadstockRun run = { { NAN, NAN }, { NAN, NAN }, NAN };
+  Run run = { { NAN, NAN }, { NAN, NAN }, NAN };
   int side, pair = pair_of (m, string, &side), pairs = pairs_used (m);
 
   if (pair == 0)
@@ -97,7 +108,7 @@ rw_model_headstock (RwModel *m)
 
   for (int i = 1; i <= plan->strings; i++)
     {
-      RwHeadstockRun run = rw_headstock_run (m, i);
+      Run run = run_of (m, i);
 
       rw_settle (m, RW_HEADSTOCK_POST_X + i, run.post.x);
       rw_settle (m, RW_HEADSTOCK_POST_Y + i, run.post.y);

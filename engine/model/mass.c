@@ -276,8 +276,9 @@ rw_masses (const RwResult *result, RwMass parts[RW_MASS_COUNT])
   parts[RW_MASS_STRINGS] = strings (result);
 }
 
-RwMass
-rw_mass_sum (const RwMass parts[RW_MASS_COUNT], RwMassPart first, RwMassPart last)
+/* The sum of the parts from first to last, and where it balances. */
+static RwMass
+sum_of (const RwMass parts[RW_MASS_COUNT], RwMassPart first, RwMassPart last)
 {
   RwMass sum = { 0, 0 };
 
@@ -292,9 +293,9 @@ rw_model_mass (RwModel *m)
   RwMass parts[RW_MASS_COUNT];
 
   rw_masses (m->r, parts);
-  rw_settle (m, RW_WEIGHT_POT, rw_mass_sum (parts, RW_MASS_RIM, RW_MASS_POT_LAST).grams);
-  rw_settle (m, RW_WEIGHT_NECK, rw_mass_sum (parts, RW_MASS_NECK, RW_MASS_NECK_LAST).grams);
-  RwMass whole = rw_mass_sum (parts, RW_MASS_RIM, RW_MASS_STRINGS);
+  rw_settle (m, RW_WEIGHT_POT, sum_of (parts, RW_MASS_RIM, RW_MASS_POT_LAST).grams);
+  rw_settle (m, RW_WEIGHT_NECK, sum_of (parts, RW_MASS_NECK, RW_MASS_NECK_LAST).grams);
+  RwMass whole = sum_of (parts, RW_MASS_RIM, RW_MASS_STRINGS);
   rw_settle (m, RW_WEIGHT_TOTAL, whole.grams);
   rw_settle (m, RW_WEIGHT_BALANCE, whole.x);
 }

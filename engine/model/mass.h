@@ -50,6 +50,3 @@ typedef struct
 
 /* rw_masses: all parts of a solved build. */
 void rw_masses (const RwResult *result, RwMass parts[RW_MASS_COUNT]);
-
-/* The sum of the parts from first to last, and where it balances. */
-RwMass rw_mass_sum (const RwMass parts[RW_MASS_COUNT], RwMassPart first, RwMassPart last);

@@ -1,4 +1,18 @@
-#include "side.h"
+/* The side view: neck angle, bridge, action, sag and force, which all depend on each other.
+ *
+ * Frame of the pot: origin at the rim's centre in the head plane, x along the axis to the tail, z up.  P = (xb,
+ * h - sag) is the bridge top, J = (-Ro, s) the fretboard's surface at the rim's face.  With B = xb + Ro and
+ * C = h - sag - s:
+ *   bridge top over the fret plane   Hb = C cos A - B sin A - crown
+ *   nut to the rim's face            L - (B cos A + C sin A)
+ *   action at fret n                 (hn + v(0))(1 - t) + Hb t - v(xn), t = xn/L
+ *   slopes to the head plane         b1 = A + atan((Hb - hn - v(0))/L), b2 = atan((h - sag - zt)/anchor)
+ *   down force                       sum T (sin b1 + sin b2)
+ *
+ * Neglects  the bridge's set-back from the theoretical line, head bending, tension gained by the dip.
+ * Source    worked out from the geometry; membrane in feet.h, bending in beam.h.
+ */
+#include "model.h"
 
 #include "beam.h"
 #include "feet.h"
@@ -22,8 +36,9 @@ action_at (const RwDesign *d, const RwSide *side, double t, double lift)
   return (d->nut_string_height + side->pull_up) * (1 - t) + side->fret_plane * t - lift;
 }
 
-double
-rw_side_action (const RwModel *m, const RwSide *side, int n)
+/* Action over fret place n, mm. */
+static double
+action_over (const RwModel *m, const RwSide *side, int n)
 {
   return action_at (m->d, side, m->r->plan.fret_x[n] / m->r->plan.length, side->lift[n]);
 }
@@ -156,8 +171,9 @@ bend_neck (const RwModel *m, RwSide *side, RwBeam *beam)
   return change;
 }
 
-RwSide
-rw_side_solve (const RwModel *m, double head_tension, double sag_measured)
+/* The side view with the head at a tension, N/m.  sag_measured: mm; NaN where the sag follows from the tension. */
+static RwSide
+solve_side (const RwModel *m, double head_tension, double sag_measured)
 {
   RwSide side = { .outcome = RW_SIDE_SOLVED };
   RwBeam beam = { 0 };
@@ -199,7 +215,7 @@ settle_actions (RwModel *m)
   int places[] = { 1, 5, 7, 12, m->r->plan.last };
 
   for (guint i = 0; i < G_N_ELEMENTS (places); i++)
-    rw_settle (m, RW_SETUP_ACTION + places[i], rw_side_action (m, &m->r->side, places[i]));
+    rw_settle (m, RW_SETUP_ACTION + places[i], action_over (m, &m->r->side, places[i]));
 }
 
 /* What a search without a solution leaves behind means nothing, and may be of any size: only the reason is kept. */
@@ -224,7 +240,7 @@ rw_model_side (RwModel *m)
 {
   RwSide *side = &m->r->side;
 
-  *side = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION), rw_measured_or (m, RW_BRIDGE_SAG, NAN));
+  *side = solve_side (m, rw_settled (m, RW_HEAD_TENSION), rw_measured_or (m, RW_BRIDGE_SAG, NAN));
   if (side->outcome != RW_SIDE_SOLVED)
     {
       forget_trial (side);
@@ -254,8 +270,8 @@ rw_model_side (RwModel *m)
 
   if (m->d->head_tension_from == RW_TENSION_FROM_TAP)
     {
-      RwSide tight = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION_HIGH), NAN);
-      RwSide slack = rw_side_solve (m, rw_settled (m, RW_HEAD_TENSION_LOW), NAN);
+      RwSide tight = solve_side (m, rw_settled (m, RW_HEAD_TENSION_HIGH), NAN);
+      RwSide slack = solve_side (m, rw_settled (m, RW_HEAD_TENSION_LOW), NAN);
 
       rw_settle (m, RW_BRIDGE_SAG_LOW, tight.outcome == RW_SIDE_SOLVED ? tight.sag : NAN);
       rw_settle (m, RW_BRIDGE_SAG_HIGH, slack.outcome == RW_SIDE_SOLVED ? slack.sag : NAN);

@@ -155,8 +155,8 @@ rw_paper_print (RwDraft *draft, RwPoint *at, const char *format, ...)
   rw_paper_line (draft, at, words);
 }
 
-RwBox
-rw_paper_box (RwDraft *draft)
+static RwBox
+box_of_all (RwDraft *draft)
 {
   g_autoptr (RwLayout) layout = NULL;
 
@@ -170,7 +170,7 @@ rw_paper_box (RwDraft *draft)
 RwPoint
 rw_paper_under (RwDraft *draft)
 {
-  RwBox box = rw_paper_box (draft);
+  RwBox box = box_of_all (draft);
 
   return (RwPoint){ box.x0, box.y0 - NOTES_UNDER };
 }

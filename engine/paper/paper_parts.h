@@ -35,9 +35,7 @@ void rw_paper_side (RwDraft *draft, RwPoint at, double turn, const char *words);
 /* Bytes of words that go on one line of small letters: up to the last space within the width, or all. */
 gsize rw_paper_fit (const char *words, double width);
 
-/* The box round all that is drawn so far, lettering and dimensions too. */
-RwBox rw_paper_box (RwDraft *draft);
-/* Where notes may begin: at the left, under all of that. */
+/* Where notes may begin: at the left, under all that is drawn so far, lettering and dimensions too. */
 RwPoint rw_paper_under (RwDraft *draft);
 /* A note, in as many lines as it takes: at moves on to the place of the next. */
 void rw_paper_line (RwDraft *draft, RwPoint *at, const char *words);

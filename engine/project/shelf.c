@@ -109,8 +109,9 @@ rw_stock_is_wood (const RwStockItem *item)
   return rw_wood_find (item->material) >= 0;
 }
 
-double
-rw_stock_section (const RwStockItem *item)
+/* mm2 across. */
+static double
+section_of (const RwStockItem *item)
 {
   switch (item->kind)
     {
@@ -130,7 +131,7 @@ rw_stock_item_mass (const RwStockItem *item)
   int wood = rw_wood_find (item->material), metal = rw_metal_find (item->material);
   double density = wood >= 0 ? rw_woods[wood].density_kg_m3 : metal >= 0 ? rw_metals[metal].density_kg_m3 : 0;
 
-  return item->mass_g > 0 ? item->mass_g : rw_stock_section (item) * item->length * density * 1e-6;
+  return item->mass_g > 0 ? item->mass_g : section_of (item) * item->length * density * 1e-6;
 }
 
 /* ---- the shelf ---- */

@@ -52,8 +52,6 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwStockItem, rw_stock_item_free)
 /* Weighed, or from its volume and the density of its material; g of one. */
 double       rw_stock_item_mass   (const RwStockItem *item);
 gboolean     rw_stock_is_wood     (const RwStockItem *item);
-/* mm2 across. */
-double       rw_stock_section     (const RwStockItem *item);
 const char  *rw_stock_kind_id     (RwStockKind kind); /* "board" ... */
 const char  *rw_stock_kind_label  (RwStockKind kind);
 /* Whether the kind has a thickness (or, a tube, a wall). */

@@ -23,7 +23,3 @@ RwChartSize rw_care_chart_least (const RwCare *care, RwStyle style);
  * from. */
 RwSheet    *rw_spread_chart       (const RwSpread *spread, double width, RwStyle style);
 RwChartSize rw_spread_chart_least (const RwSpread *spread, RwStyle style);
-
-/* "Cutting the heel 92 %, Setting the neck's height 7 %": the operations with the largest shares in an outcome, two at
- * most; those that can't be told from chance are left out.  A new string, empty where there are none. */
-char *rw_spread_causes (const RwScattered *scattered);

@@ -13,8 +13,10 @@
 
 /* ---- words ---- */
 
-char *
-rw_spread_causes (const RwScattered *scattered)
+/* "Cutting the heel 92 %, Setting the neck's height 7 %": the operations with the largest shares in an outcome, two at
+ * most; those that can't be told from chance are left out.  A new string, empty where there are none. */
+static char *
+causes_of (const RwScattered *scattered)
 {
   g_autoptr (GPtrArray) causes = g_ptr_array_new_with_free_func (g_free);
   gboolean told[RW_OPERATIONS] = { FALSE };
@@ -128,7 +130,7 @@ measure (const RwSpread *spread, RwStyle style)
     if (is_shown (&spread->outcome[outcome]))
       {
         g_autofree char *words = words_for (outcome, &spread->outcome[outcome], style);
-        g_autofree char *causes = rw_spread_causes (&spread->outcome[outcome]);
+        g_autofree char *causes = causes_of (&spread->outcome[outcome]);
 
         room.rows++;
         room.names = fmax (room.names, rw_chart_text_width (_(rw_outcome (outcome)->label)));
@@ -151,7 +153,7 @@ draw_row (const RwChart *chart, guint row, int outcome, const RwScattered *scatt
   double y = rw_chart_line (chart, row) + LINE / 2;
   Heap heap = { chart, scattered, chart->height - RW_CHART_HEAD - (row + 1) * ROW + 1 };
   g_autofree char *words = words_for (outcome, scattered, chart->sheet->style);
-  g_autofree char *causes = rw_spread_causes (scattered);
+  g_autofree char *causes = causes_of (scattered);
 
   rw_chart_name (chart, y - LINE / 2, _(rw_outcome (outcome)->label));
   if (scattered->summary.deviation.value > 1e-9)

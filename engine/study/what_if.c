@@ -84,8 +84,9 @@ rw_what_if_apply (const RwWhatIf *what, double value, RwDesign *design)
   return rw_design_set (design, what->param, value, NULL);
 }
 
-double
-rw_what_if_at (const RwWhatIf *what, double value)
+/* The result at a value of the parameter; NaN where there is none.  One solve. */
+static double
+result_at (const RwWhatIf *what, double value)
 {
   g_autofree RwResult *result = g_new (RwResult, 1);
   RwDesign design;
@@ -106,10 +107,10 @@ gboolean
 rw_what_if_moves (const RwWhatIf *what)
 {
   const RwParam *param = rw_param (what->param);
-  double now = rw_what_if_at (what, what->now);
+  double now = result_at (what, what->now);
 
-  return (what->now + param->step <= param->max && differs (now, rw_what_if_at (what, what->now + param->step)))
-         || (what->now - param->step >= param->min && differs (now, rw_what_if_at (what, what->now - param->step)));
+  return (what->now + param->step <= param->max && differs (now, result_at (what, what->now + param->step)))
+         || (what->now - param->step >= param->min && differs (now, result_at (what, what->now - param->step)));
 }
 
 /* ---- the curve ---- */
@@ -138,7 +139,7 @@ rw_what_if_curve (const RwWhatIf *what, RwWhatIfCurve *curve)
 {
   choose_places (what, curve);
   for (guint i = 0; i < curve->count; i++)
-    curve->values[i] = rw_what_if_at (what, curve->at[i]);
+    curve->values[i] = result_at (what, curve->at[i]);
 }
 
 /* ---- solving ---- */
@@ -154,7 +155,7 @@ miss (double value, void *data)
 {
   const Goal *goal = data;
 
-  return rw_what_if_at (goal->what, value) - goal->wanted;
+  return result_at (goal->what, value) - goal->wanted;
 }
 
 /* How far a piece of the curve is from the present value; 0 for one that holds it. */
@@ -225,6 +226,6 @@ rw_what_if_solve (const RwWhatIf *what, const RwWhatIfCurve *curve, double wante
       answer.value = nearest_root (what, curve, wanted);
       answer.reach = isfinite (answer.value) ? RW_WHAT_IF_REACHED : RW_WHAT_IF_BEYOND;
     }
-  answer.result = isfinite (answer.value) ? rw_what_if_at (what, answer.value) : NAN;
+  answer.result = isfinite (answer.value) ? result_at (what, answer.value) : NAN;
   return answer;
 }

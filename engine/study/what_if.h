@@ -26,9 +26,6 @@ typedef struct
 RwWhatIf rw_what_if_new (const RwDesign *design, const RwMeasured *measured, const RwResult *now, RwSlot slot,
                          RwParamId param);
 
-/* The result at a value of the parameter; NaN where there is none.  One solve. */
-double rw_what_if_at (const RwWhatIf *what, double value);
-
 /* Whether the parameter moves the result at all, by a step up or down.  Three solves at most. */
 gboolean rw_what_if_moves (const RwWhatIf *what);
 
