@@ -49,7 +49,7 @@ def faults_of(key, fields):
         singular = name == "msgstr[0]" and marks(text) == marks(fields["msgid_plural"])
         if marks(text) != marks(of) and not singular:
             yield "has other marks than its translation: %s, %s" % (marks(of), marks(text))
-        if mnemonics(of) and not mnemonics(text):
+        if mnemonics(of) and "_" not in text:
             yield "has a mnemonic, and its translation has none"
 
 
