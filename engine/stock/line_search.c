@@ -41,8 +41,10 @@ rw_line_solution_add (RwLineSolution *solution, const RwLine *line, int stock, c
 static void
 take_off (const RwLine *line, const RwLineSolution *start, int *demand, int *limit)
 {
-  memcpy (demand, line->demand, (gsize) line->m * sizeof (int));
-  memcpy (limit, line->limit, (gsize) line->s * sizeof (int));
+  for (int i = 0; i < line->m; i++)
+    demand[i] = line->demand[i];
+  for (int j = 0; j < line->s; j++)
+    limit[j] = line->limit[j];
   for (guint p = 0; start != NULL && p < start->patterns->len; p++)
     {
       const RwLinePattern *pattern = &g_array_index (start->patterns, RwLinePattern, p);
