@@ -128,14 +128,14 @@ ring_sizes (RwDraft *draft)
          inner = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2;
   double turn = rw_draft_value (draft, RW_RIM_COURSE_TURN + 2) * G_PI / 180;
   RwPoint at = rw_place_round (1.2 * G_PI, outer, 0), in = rw_place_round (0.2 * G_PI, inner, 0);
-  RwPoint corner = rw_place_round (joint_angle (draft, segments (draft) / 3, 0), corner_radius (draft), 0);
+  RwPoint corner = rw_place_round (joint_angle (draft, segments (draft) * 9 / 10, 0), corner_radius (draft), 0);
   double joint = G_PI - joint_angle (draft, segments (draft) / 4, 0);
 
   rw_note_param (draft, RW_P_rim_outer_diameter,
                  (RwNote){ at, { at.x + 22, at.y - 26 }, 1, N_ ("outside ⌀ %s") });
   rw_note_slot (draft, RW_RIM_INNER_DIAMETER, (RwNote){ in, { in.x + 30, in.y - 24 }, 2, N_ ("inside ⌀ %s") });
   rw_note_slot (draft, RW_RIM_CORNER_DIAMETER,
-                (RwNote){ corner, { corner.x + 30, corner.y + 16 }, 3, N_ ("corners ⌀ %s") });
+                (RwNote){ corner, { corner.x - 24, corner.y - 20 }, 3, N_ ("corners ⌀ %s") });
   if (has_next_course (draft) && turn > 0.01)
     rw_sweep_slot (draft, RW_RIM_COURSE_TURN + 2,
                    (RwSweep){ { 0, 0 }, 0.9 * inner, joint - turn, joint, 2, N_ ("turned %s") });

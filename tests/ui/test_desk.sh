@@ -32,12 +32,12 @@ xdotool search --sync --onlyvisible --pid "$program" >/dev/null
 sleep 3
 
 # The bridge's end on the treble side, where its grip is, in a window of the size it opens with.
-xdotool mousemove 1133 226
+xdotool mousemove 1101 214
 sleep 0.5
 xdotool mousedown 1
 for step in 1 2 3 4 5 6 7 8
 do
-  xdotool mousemove $((1133 + step)) 226
+  xdotool mousemove $((1101 + step)) 214
   sleep 0.05
 done
 xdotool mouseup 1
