@@ -1,11 +1,13 @@
 #include "paper_column.h"
 
 #include "check/listing.h"
+#include "making/care.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-/* The list of dimensions in the order of the making, with room to write down what came out.  The pitch of
+/* The list of dimensions in the order of the making, with what a shop holds and what the build asks for, and room to
+ * write down what came out.  The pitch of
  * every string at every fret is left to files: it is not cut or measured. */
 
 #define LINE 4.3
@@ -14,7 +16,7 @@
 
 typedef struct
 {
-  double value, unit, tolerance, planned, measured, end; /* places across the page */
+  double value, unit, tolerance, asked, planned, measured, end; /* places across the page */
 } Places;
 
 static Places
@@ -22,7 +24,7 @@ places_of (const RwPaperJob *job)
 {
   double w = job->width;
 
-  return (Places){ w * 0.54, w * 0.55, w * 0.65, w * 0.79, w * 0.82, w };
+  return (Places){ w * 0.50, w * 0.51, w * 0.60, w * 0.69, w * 0.85, w * 0.87, w };
 }
 
 static char *
@@ -53,13 +55,22 @@ set_head (RwColumn *column, const Places *at)
 {
   rw_column_text (column, at->value, RW_ALIGN_END, _("now"));
   rw_column_text (column, at->tolerance, RW_ALIGN_START, "±");
+  rw_column_text (column, at->asked, RW_ALIGN_START, C_("tolerance", "asked"));
   rw_column_text (column, at->planned, RW_ALIGN_END, _("planned"));
   rw_column_text (column, at->measured, RW_ALIGN_START, _("measured"));
   rw_column_down (column, LINE);
 }
 
 static void
-set_row (RwColumn *column, const Places *at, const RwRow *row)
+set_tolerance (RwColumn *column, double at, double tolerance, const char *unit)
+{
+  g_autofree char *figure = tolerance_figure (column->job, tolerance, unit), *words = g_strconcat ("± ", figure, NULL);
+
+  rw_column_text (column, at, RW_ALIGN_START, words);
+}
+
+static void
+set_row (RwColumn *column, const Places *at, const RwRow *row, const RwTolerance *asked)
 {
   const RwPaperJob *job = column->job;
   const RwDim *dim = rw_slot_dim (row->slot);
@@ -71,12 +82,9 @@ set_row (RwColumn *column, const Places *at, const RwRow *row)
   rw_column_text (column, at->value, RW_ALIGN_END, now);
   rw_column_text (column, at->unit, RW_ALIGN_START, rw_quantity_unit (dim->unit, job->style.units));
   if (dim->tolerance > 0)
-    {
-      g_autofree char *tolerance = tolerance_figure (job, dim->tolerance, dim->unit),
-                      *words = g_strconcat ("± ", tolerance, NULL);
-
-      rw_column_text (column, at->tolerance, RW_ALIGN_START, words);
-    }
+    set_tolerance (column, at->tolerance, dim->tolerance, dim->unit);
+  if (asked != NULL && isfinite (asked->asked))
+    set_tolerance (column, at->asked, asked->asked, dim->unit);
   if (isfinite (row->planned) && fabs (row->planned - row->value) > 1e-9)
     {
       g_autofree char *planned = figure (job, row->planned, dim->unit);
@@ -98,6 +106,7 @@ RwSheet *
 rw_paper_dimensions (const RwPaperJob *job)
 {
   g_autoptr (GArray) rows = rw_listing_rows (job->project, job->result, job->planned);
+  g_autoptr (RwCare) care = rw_care_new (&job->project->design, job->measured);
   RwColumn column = rw_column_begin (job, _("Dimensions"));
   Places at = places_of (job);
 
@@ -118,7 +127,7 @@ rw_paper_dimensions (const RwPaperJob *job)
               set_head (&column, &at);
             }
           begun = TRUE;
-          set_row (&column, &at, row);
+          set_row (&column, &at, row, rw_care_of_slot (care, row->slot));
         }
     }
   return rw_column_end (&column);

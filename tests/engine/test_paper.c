@@ -296,6 +296,7 @@ test_lists (void)
   g_assert_true (list_has (staves, "steps", "Saw the staves"));
   g_assert_false (list_has (staves, "steps", "Saw the segments"));
   g_assert_true (list_has (built, "dimensions", "943.00"));
+  g_assert_true (list_has (built, "dimensions", "asked"));
   g_assert_true (list_has (built, "shopping", "20 of 8-32")); /* 18 hooks and two to spare */
 }
 
