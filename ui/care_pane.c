@@ -14,6 +14,7 @@
 #include "form_row.h"
 #include "number_entry.h"
 #include "words_table.h"
+#include "wrap_box.h"
 
 #define POLL_MS 100
 #define ROW_WIDTH 380 /* of the form's rows here, pixels */
@@ -321,30 +322,38 @@ build_tools (RwCarePane *self)
   gtk_box_append (GTK_BOX (self->tools), self->save_button);
 }
 
-static void
-build_status (RwCarePane *self)
+static GtkWidget *
+build_controls (RwCarePane *self)
 {
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
 
-  gtk_widget_set_margin_start (line, 12);
-  gtk_widget_set_margin_end (line, 8);
-  gtk_widget_set_margin_top (line, 2);
-  gtk_widget_set_margin_bottom (line, 2);
-  self->status = gtk_label_new (NULL);
-  gtk_label_set_xalign (GTK_LABEL (self->status), 0);
-  gtk_label_set_wrap (GTK_LABEL (self->status), TRUE);
-  gtk_widget_set_hexpand (self->status, TRUE);
   self->bar = gtk_progress_bar_new ();
   gtk_widget_set_valign (self->bar, GTK_ALIGN_CENTER);
   rw_access_name (self->bar, _("Builds done"));
   self->stop = gtk_button_new_with_label (_("Stop"));
   rw_access_describe (self->stop, _("Breaks the builds off; the numbers stay as they were"));
   g_signal_connect_object (self->stop, "clicked", G_CALLBACK (on_stop), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (line), self->status);
   gtk_box_append (GTK_BOX (line), self->bar);
   gtk_box_append (GTK_BOX (line), self->stop);
   self->builds = add_entry (self, line, _("Builds"), (RwRange){ 100, 1000000, "" }, 10000);
   self->seed = add_entry (self, line, _("Seed"), (RwRange){ 0, 999999, "" }, 1);
+  return line;
+}
+
+/* What came out, and beside it or under it how many builds that took. */
+static void
+build_status (RwCarePane *self)
+{
+  GtkWidget *line;
+
+  self->status = gtk_label_new (NULL);
+  gtk_label_set_xalign (GTK_LABEL (self->status), 0);
+  gtk_label_set_wrap (GTK_LABEL (self->status), TRUE);
+  line = rw_wrap_box_new (self->status, build_controls (self));
+  gtk_widget_set_margin_start (line, 12);
+  gtk_widget_set_margin_end (line, 8);
+  gtk_widget_set_margin_top (line, 2);
+  gtk_widget_set_margin_bottom (line, 2);
   gtk_box_append (GTK_BOX (self), line);
 }
 
