@@ -1,6 +1,12 @@
 #!/usr/bin/python3
 """test_walk.py RIMWRIGHT [EVENTS [SEED]]: works in the window at random, with real events of pointer and keyboard, on
-the present display.  It must neither end, nor write a word to standard error, nor grow without end."""
+the present display.  It must neither end, nor write a word to standard error, nor grow without end.
+
+Run by hand, with many events and several seeds: no two walks are the same, even of one seed, as what is pressed
+depends on how far the window has come by then.
+
+    tests/support/with-display python3 tests/ui/test_walk.py build/app/rimwright 10000 7
+"""
 
 import os
 import random
