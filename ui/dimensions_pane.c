@@ -251,7 +251,8 @@ scroll_to_selected (gpointer user_data)
   guint place = gtk_single_selection_get_selected (self->selection);
 
   self->scroll_source = 0;
-  if (place != GTK_INVALID_LIST_POSITION)
+  /* Out of sight there is nothing laid out that could be scrolled. */
+  if (gtk_widget_get_mapped (self->view) && place < g_list_model_get_n_items (G_LIST_MODEL (self->selection)))
     gtk_widget_activate_action (list_inside (self->view), "list.scroll-to-item", "u", place);
   return G_SOURCE_REMOVE;
 }
