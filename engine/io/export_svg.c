@@ -14,6 +14,7 @@ typedef struct
   GString         *out;
   const RwPage    *page;
   const RwPalette *palette;
+  gboolean         is_mask; /* names and masks are for what is seen */
 } Writer;
 
 /* Four decimals are a tenth of a micrometre; without trailing noughts, and never "-0". */
@@ -167,14 +168,16 @@ put_fill (const Writer *writer, RwTint tint)
 }
 
 static void
-put_path (const Writer *writer, const RwPagePart *part, const RwItem *item)
+put_path (const Writer *writer, const RwPagePart *part, const RwItem *item, int mask)
 {
   g_string_append (writer->out, "<path d=\"");
   put_path_data (writer->out, part, item);
   g_string_append_c (writer->out, '"');
   put_fill (writer, item->tint);
   put_stroke (writer, item->pen);
-  if (item->name != NULL)
+  if (mask >= 0 && !writer->is_mask)
+    g_string_append_printf (writer->out, " mask=\"url(#mask-%d)\"", mask + 1);
+  if (item->name != NULL && !writer->is_mask)
     {
       g_string_append (writer->out, "><title>");
       put_escaped (writer->out, _(item->name));
@@ -257,7 +260,7 @@ put_element (const Writer *writer, const RwSvgElement *element)
   switch (element->kind)
     {
     case RW_SVG_PATH:
-      put_path (writer, part, &g_array_index (layout->sheet->items, RwItem, element->index));
+      put_path (writer, part, &g_array_index (layout->sheet->items, RwItem, element->index), element->mask);
       break;
     case RW_SVG_MARK:
       put_mark (writer, part, &g_array_index (layout->marks, RwPlacedMark, element->index));
@@ -269,34 +272,61 @@ put_element (const Writer *writer, const RwSvgElement *element)
 }
 
 static void
+put_elements (const Writer *writer, const GArray *elements)
+{
+  for (guint i = 0; i < elements->len; i++)
+    put_element (writer, &g_array_index (elements, RwSvgElement, i));
+}
+
+static void
 put_group (const Writer *writer, const RwSvgGroup *group)
 {
   GString *out = writer->out;
-  const char *layer = _(rw_layer_title (group->layer));
-  g_autofree char *title = group->of > 1
-                               ? g_strdup_printf (_("%s, part %d of %d"), layer, group->number, group->of)
-                               : g_strdup (layer);
 
-  g_string_append_printf (out, "<g id=\"%s", rw_layer_id (group->layer));
-  if (group->number > 1)
-    g_string_append_printf (out, "-%d", group->number);
-  g_string_append (out, "\"");
+  g_string_append_printf (out, "<g id=\"%s\"", rw_layer_id (group->layer));
   put_colour (out, "fill", &writer->palette->ink);
   g_string_append (out, ">\n<title>");
-  put_escaped (out, title);
+  put_escaped (out, _(rw_layer_title (group->layer)));
   g_string_append (out, "</title>\n");
-  for (guint i = 0; i < group->elements->len; i++)
-    put_element (writer, &g_array_index (group->elements, RwSvgElement, i));
+  put_elements (writer, group->elements);
   g_string_append (out, "</g>\n");
+}
+
+/* Masks: white is seen, black is not.  A black palette is one of zeros. */
+static void
+put_masks (const Writer *writer, const GPtrArray *masks)
+{
+  static const RwPalette black = { 0 };
+  const Writer blackener = { writer->out, writer->page, &black, TRUE };
+  GString *out = writer->out;
+
+  if (masks->len == 0)
+    return;
+
+  g_string_append (out, "<defs>\n");
+  for (guint i = 0; i < masks->len; i++)
+    {
+      g_string_append_printf (out, "<mask id=\"mask-%u\" maskUnits=\"userSpaceOnUse\" x=\"0\" y=\"0\"",
+                              i + 1);
+      put_attribute (out, "width", writer->page->width);
+      put_attribute (out, "height", writer->page->height);
+      g_string_append (out, ">\n<rect");
+      put_attribute (out, "width", writer->page->width);
+      put_attribute (out, "height", writer->page->height);
+      g_string_append (out, " fill=\"#ffffff\"/>\n");
+      put_elements (&blackener, g_ptr_array_index (masks, i));
+      g_string_append (out, "</mask>\n");
+    }
+  g_string_append (out, "</defs>\n");
 }
 
 char *
 rw_svg_write (const RwPage *page, const RwPalette *palette)
 {
-  g_autoptr (GPtrArray) groups = rw_svg_groups (page);
+  g_autoptr (RwSvgPicture) picture = rw_svg_picture_new (page);
   GString *out = g_string_new ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                                "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"");
-  Writer writer = { out, page, palette };
+  Writer writer = { out, page, palette, FALSE };
 
   put_number (out, page->width);
   g_string_append (out, "mm\" height=\"");
@@ -308,8 +338,9 @@ rw_svg_write (const RwPage *page, const RwPalette *palette)
   g_string_append (out, "\" font-family=\"'DejaVu Sans', sans-serif\" stroke-linejoin=\"round\">\n<title>");
   put_escaped (out, page->title);
   g_string_append (out, "</title>\n");
-  for (guint i = 0; i < groups->len; i++)
-    put_group (&writer, g_ptr_array_index (groups, i));
+  put_masks (&writer, picture->masks);
+  for (guint i = 0; i < picture->groups->len; i++)
+    put_group (&writer, g_ptr_array_index (picture->groups, i));
   g_string_append (out, "</svg>\n");
   return g_string_free (out, FALSE);
 }

@@ -2,8 +2,8 @@
  *
  * Width and height are in mm and the viewBox is in the same mm, so that one unit is one millimetre.  What
  * belongs to a layer of the drawing stands in one group with the layer's id and title; where a layer lies
- * partly under and partly over another one, its second group is called "rim-2", and so on, so that the picture
- * stays true.  Items carry their names as titles.  Text is text.  Numbers have a point and up to four decimals.
+ * partly under and partly over another one, masks keep the picture true.  Items carry their names as titles.
+ * Text is text.  Numbers have a point and up to four decimals.
  */
 #pragma once
 

@@ -92,29 +92,41 @@ add_part (Stack *stack, const RwPage *page, int number)
 
       if (item->kind == RW_ITEM_PATH && (item->pen != RW_PEN_NONE || item->tint != RW_TINT_NONE))
         add (stack, page, item->layer, (RwSvgElement){ RW_SVG_PATH, number, (int) i, path_box (part, item),
-                                                       item->tint != RW_TINT_NONE });
+                                                       item->tint != RW_TINT_NONE, -1 });
     }
   for (guint i = 0; i < marks->len; i++)
     {
       const RwPlacedMark *mark = &g_array_index (marks, RwPlacedMark, i);
 
       add (stack, page, layer_of (&g_array_index (items, RwItem, mark->item)),
-           (RwSvgElement){ RW_SVG_MARK, number, (int) i, mark_box (mark), FALSE });
+           (RwSvgElement){ RW_SVG_MARK, number, (int) i, mark_box (mark), FALSE, -1 });
     }
   for (guint i = 0; i < texts->len; i++)
     {
       const RwPlacedText *text = &g_array_index (texts, RwPlacedText, i);
 
       add (stack, page, layer_of (&g_array_index (items, RwItem, text->item)),
-           (RwSvgElement){ RW_SVG_TEXT, number, (int) i, text->box, FALSE });
+           (RwSvgElement){ RW_SVG_TEXT, number, (int) i, text->box, FALSE, -1 });
     }
 }
 
-/* ---- groups ---- */
+/* ---- what lies on what ---- */
 
-/* Must the first be painted before the second? */
+static const RwSvgElement *
+element_at (const Stack *stack, guint i)
+{
+  return &g_array_index (stack->elements, RwSvgElement, i);
+}
+
+static RwLayer
+layer_at (const Stack *stack, guint i)
+{
+  return g_array_index (stack->layers, RwLayer, i);
+}
+
+/* Does it matter which of the two is painted first? */
 static gboolean
-is_under (const RwSvgElement *a, const RwSvgElement *b)
+meet (const RwSvgElement *a, const RwSvgElement *b)
 {
   gboolean apart = a->box.x1 < b->box.x0 || b->box.x1 < a->box.x0 || a->box.y1 < b->box.y0
                    || b->box.y1 < a->box.y0;
@@ -122,163 +134,192 @@ is_under (const RwSvgElement *a, const RwSvgElement *b)
   return !apart && (a->covers || b->covers);
 }
 
-/* What has been painted, and what lies directly under each element: indices, ended by its own. */
-typedef struct
+/* What masks cleanly counts once.  Lettering and lines that let something through mask badly. */
+#define BADLY 1000
+
+static int
+weight (const RwPage *page, const RwSvgElement *over)
 {
-  const Stack *stack;
-  guint        count;
-  GArray      *under;    /* of guint, one run after the other */
-  guint       *run;      /* where each begins */
-  guint8      *painted, *ready;
-} Painting;
+  const GArray *items = page->parts[over->part].layout->sheet->items;
+  RwPen pen;
+
+  if (over->kind != RW_SVG_PATH)
+    return BADLY;
+  pen = g_array_index (items, RwItem, over->index).pen;
+  return pen != RW_PEN_NONE && rw_pen_style (pen)->opacity < 1 ? BADLY : 1;
+}
+
+/* How much speaks for painting a layer before another one: [first][second]. */
+typedef int Votes[RW_LAYER_COUNT][RW_LAYER_COUNT];
 
 static void
-find_under (Painting *painting)
+count_votes (const RwPage *page, const Stack *stack, Votes votes)
 {
-  const RwSvgElement *elements = (const RwSvgElement *) (gpointer) painting->stack->elements->data;
+  for (guint over = 0; over < stack->elements->len; over++)
+    for (guint under = 0; under < over; under++)
+      if (layer_at (stack, under) != layer_at (stack, over)
+          && meet (element_at (stack, under), element_at (stack, over)))
+        votes[layer_at (stack, under)][layer_at (stack, over)] += weight (page, element_at (stack, over));
+}
 
-  for (guint i = 0; i < painting->count; i++)
+/* ---- the order of layers ---- */
+
+static int
+cost_of_order (const RwLayer *order, Votes votes)
+{
+  int cost = 0;
+
+  for (int i = 0; i < RW_LAYER_COUNT; i++)
+    for (int k = i + 1; k < RW_LAYER_COUNT; k++)
+      cost += votes[order[k]][order[i]];
+  return cost;
+}
+
+static void
+move_layer (RwLayer *order, int from, int to)
+{
+  RwLayer layer = order[from];
+
+  if (from < to)
+    memmove (order + from, order + from + 1, (gsize) (to - from) * sizeof *order);
+  else
+    memmove (order + to + 1, order + to, (gsize) (from - to) * sizeof *order);
+  order[to] = layer;
+}
+
+/* From the order in which layers are listed, moving one at a time for as long as that helps. */
+static void
+find_order (Votes votes, RwLayer *order)
+{
+  int least;
+  gboolean better;
+
+  for (int i = 0; i < RW_LAYER_COUNT; i++)
+    order[i] = (RwLayer) i;
+  least = cost_of_order (order, votes);
+  do
     {
-      painting->run[i] = painting->under->len;
-      for (guint k = 0; k < i; k++)
-        if (is_under (&elements[k], &elements[i]))
-          g_array_append_val (painting->under, k);
-      g_array_append_val (painting->under, i);
+      better = FALSE;
+      for (int from = 0; from < RW_LAYER_COUNT; from++)
+        for (int to = 0; to < RW_LAYER_COUNT; to++)
+          {
+            move_layer (order, from, to);
+            int cost = cost_of_order (order, votes);
+
+            if (cost < least)
+              {
+                least = cost;
+                better = TRUE;
+              }
+            else
+              move_layer (order, to, from);
+          }
     }
+  while (better);
 }
 
-static RwLayer
-layer_at (const Painting *painting, guint i)
+/* ---- masks ---- */
+
+/* What is painted before an element now and lies over it: indices of the stack. */
+static GArray *
+find_covers (const Stack *stack, const int *place, guint under)
 {
-  return g_array_index (painting->stack->layers, RwLayer, i);
+  GArray *covers = g_array_new (FALSE, FALSE, sizeof (guint));
+
+  for (guint over = under + 1; over < stack->elements->len; over++)
+    if (place[layer_at (stack, over)] < place[layer_at (stack, under)]
+        && meet (element_at (stack, under), element_at (stack, over)))
+      g_array_append_val (covers, over);
+  return covers;
 }
 
-static gboolean
-can_be_painted (const Painting *painting, guint i, RwLayer layer)
+static GArray *
+mask_of (const Stack *stack, const GArray *covers)
 {
-  const guint *under = &g_array_index (painting->under, guint, painting->run[i]);
+  GArray *mask = g_array_new (FALSE, FALSE, sizeof (RwSvgElement));
 
-  for (; *under != i; under++)
-    if (!painting->painted[*under] && !(layer_at (painting, *under) == layer && painting->ready[*under]))
-      return FALSE;
-  return TRUE;
+  for (guint i = 0; i < covers->len; i++)
+    g_array_append_val (mask, *element_at (stack, g_array_index (covers, guint, i)));
+  return mask;
 }
 
-/* Marks as ready all of a layer that could be painted next; how many, and whether that is all of it. */
-static guint
-make_ready (Painting *painting, RwLayer layer, gboolean *all)
+/* Elements with the same covers share a mask. */
+static void
+add_masks (const Stack *stack, const int *place, GPtrArray *masks)
 {
-  guint ready = 0;
+  g_autoptr (GHashTable) known
+      = g_hash_table_new_full (g_bytes_hash, g_bytes_equal, (GDestroyNotify) g_bytes_unref, NULL);
 
-  memset (painting->ready, 0, painting->count);
-  *all = TRUE;
-  for (guint i = 0; i < painting->count; i++)
-    if (!painting->painted[i] && layer_at (painting, i) == layer)
-      {
-        painting->ready[i] = can_be_painted (painting, i, layer);
-        ready += painting->ready[i];
-        *all = *all && painting->ready[i];
-      }
-  return ready;
-}
-
-/* What is written on a drawing can wait for all of it. */
-static gboolean
-can_wait (RwLayer layer)
-{
-  return layer >= RW_LAYER_AXES;
-}
-
-/* A layer that can be painted to its end; else the part of the drawing of which most can be painted. */
-static RwLayer
-next_layer (Painting *painting)
-{
-  RwLayer best = RW_LAYER_COUNT;
-  guint most = 0;
-
-  for (int layer = 0; layer < RW_LAYER_COUNT; layer++)
+  for (guint i = 0; i < stack->elements->len; i++)
     {
-      gboolean all;
-      guint ready = make_ready (painting, (RwLayer) layer, &all);
+      g_autoptr (GArray) covers = find_covers (stack, place, i);
+      GBytes *key;
+      gpointer number;
 
-      if (ready > 0 && all)
-        return (RwLayer) layer;
-      if (ready > 0 && (best == RW_LAYER_COUNT || (ready > most && !can_wait ((RwLayer) layer))))
+      if (covers->len == 0)
+        continue;
+      key = g_bytes_new (covers->data, covers->len * sizeof (guint));
+      if (!g_hash_table_lookup_extended (known, key, NULL, &number))
         {
-          most = ready;
-          best = (RwLayer) layer;
+          number = GUINT_TO_POINTER (masks->len);
+          g_ptr_array_add (masks, mask_of (stack, covers));
+          g_hash_table_insert (known, g_bytes_ref (key), number);
         }
+      g_bytes_unref (key);
+      g_array_index (stack->elements, RwSvgElement, i).mask = (int) GPOINTER_TO_UINT (number);
     }
-  return best;
 }
 
+/* ---- groups ---- */
+
 static void
-paint_group (Painting *painting, RwLayer layer, GPtrArray *groups)
+add_group (const Stack *stack, RwLayer layer, GPtrArray *groups)
 {
   RwSvgGroup *group = g_new0 (RwSvgGroup, 1);
-  gboolean all;
 
-  make_ready (painting, layer, &all);
   group->layer = layer;
   group->elements = g_array_new (FALSE, FALSE, sizeof (RwSvgElement));
-  for (guint i = 0; i < painting->count; i++)
-    if (painting->ready[i])
-      {
-        painting->painted[i] = TRUE;
-        g_array_append_val (group->elements, g_array_index (painting->stack->elements, RwSvgElement, i));
-      }
-  g_ptr_array_add (groups, group);
+  for (guint i = 0; i < stack->elements->len; i++)
+    if (layer_at (stack, i) == layer)
+      g_array_append_val (group->elements, *element_at (stack, i));
+  if (group->elements->len > 0)
+    g_ptr_array_add (groups, group);
+  else
+    group_free (group);
 }
 
-/* "2 of 3". */
-static void
-number_groups (GPtrArray *groups)
+RwSvgPicture *
+rw_svg_picture_new (const RwPage *page)
 {
-  int count[RW_LAYER_COUNT] = { 0 };
+  g_autoptr (GArray) elements = g_array_new (FALSE, FALSE, sizeof (RwSvgElement));
+  g_autoptr (GArray) layers = g_array_new (FALSE, FALSE, sizeof (RwLayer));
+  Stack stack = { elements, layers };
+  Votes votes = { { 0 } };
+  RwLayer order[RW_LAYER_COUNT];
+  int place[RW_LAYER_COUNT];
+  RwSvgPicture *picture = g_new (RwSvgPicture, 1);
 
-  for (guint i = 0; i < groups->len; i++)
-    {
-      RwSvgGroup *group = g_ptr_array_index (groups, i);
-
-      group->number = ++count[group->layer];
-    }
-  for (guint i = 0; i < groups->len; i++)
-    {
-      RwSvgGroup *group = g_ptr_array_index (groups, i);
-
-      group->of = count[group->layer];
-    }
-}
-
-static GPtrArray *
-group_stack (const Stack *stack)
-{
-  guint count = stack->elements->len;
-  GPtrArray *groups = g_ptr_array_new_with_free_func (group_free);
-  g_autoptr (GArray) under = g_array_new (FALSE, FALSE, sizeof (guint));
-  g_autofree guint *run = g_new (guint, count);
-  g_autofree guint8 *painted = g_new0 (guint8, count), *ready = g_new0 (guint8, count);
-  Painting painting = { stack, count, under, run, painted, ready };
-  RwLayer layer;
-
-  find_under (&painting);
-  while ((layer = next_layer (&painting)) != RW_LAYER_COUNT)
-    paint_group (&painting, layer, groups);
-  number_groups (groups);
-  return groups;
-}
-
-GPtrArray *
-rw_svg_groups (const RwPage *page)
-{
-  Stack stack
-      = { g_array_new (FALSE, FALSE, sizeof (RwSvgElement)), g_array_new (FALSE, FALSE, sizeof (RwLayer)) };
-  GPtrArray *groups;
-
+  picture->groups = g_ptr_array_new_with_free_func (group_free);
+  picture->masks = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
   for (int i = 0; i < page->count; i++)
     add_part (&stack, page, i);
-  groups = group_stack (&stack);
-  g_array_unref (stack.elements);
-  g_array_unref (stack.layers);
-  return groups;
+  count_votes (page, &stack, votes);
+  find_order (votes, order);
+  for (int i = 0; i < RW_LAYER_COUNT; i++)
+    place[order[i]] = i;
+  add_masks (&stack, place, picture->masks);
+  for (int i = 0; i < RW_LAYER_COUNT; i++)
+    add_group (&stack, order[i], picture->groups);
+  return picture;
+}
+
+void
+rw_svg_picture_free (RwSvgPicture *picture)
+{
+  if (picture == NULL)
+    return;
+
+  g_ptr_array_unref (picture->groups);
+  g_ptr_array_unref (picture->masks);
+  g_free (picture);
 }

@@ -1,4 +1,9 @@
-/* Sorts what stands on a page into groups by layer, without changing what covers what. */
+/* Sorts what stands on a page into one group for each layer, without changing what covers what.
+ *
+ * Groups stand in the order that agrees best with the order of painting.  Where a layer lies partly under and
+ * partly over another one, what has come to be painted too late, over something that it belongs under, is
+ * masked by that.
+ */
 #pragma once
 
 #include "page.h"
@@ -17,16 +22,21 @@ typedef struct
   int       index;  /* of the sheet's items, or of the layout's marks or texts */
   RwBox     box;    /* page mm with y up; a little too large does no harm */
   gboolean  covers; /* has a fill */
+  int       mask;   /* of the picture's; -1: none.  Paths alone have one */
 } RwSvgElement;
 
 typedef struct
 {
   RwLayer layer;
-  int     number, of; /* counted from 1 within the layer, and how many it has */
   GArray *elements; /* of RwSvgElement, in order of painting */
 } RwSvgGroup;
 
-/* Groups in order of painting, in an array that frees them: one for each layer where that can be.  A layer
- * that lies both under and over another has as few as it takes.  Elements change places only where they don't
- * touch or neither has a fill. */
-GPtrArray *rw_svg_groups (const RwPage *page);
+typedef struct
+{
+  GPtrArray *groups; /* of RwSvgGroup, in order of painting: one for each layer that has anything */
+  GPtrArray *masks;  /* of GArray of RwSvgElement: what covers those that have this mask */
+} RwSvgPicture;
+
+RwSvgPicture *rw_svg_picture_new  (const RwPage *page);
+void          rw_svg_picture_free (RwSvgPicture *picture);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwSvgPicture, rw_svg_picture_free)
