@@ -12,24 +12,38 @@ static const struct
   RwParamId   operation;
 } table[] = {
   { "rim.segment.mitre", RW_P_scatter_mitre },
+  { "rim.segment.outer_edge", RW_P_scatter_segment },
+  { "rim.strip_width", RW_P_scatter_rip },
+  { "rim.stave.length", RW_P_scatter_length },
+  { "rim.course.rough[k]", RW_P_scatter_rip },
   { "rim.outer_diameter", RW_P_scatter_turning },
+  { "rim.wall", RW_P_scatter_wall },
   { "rim.height", RW_P_scatter_rim_height },
   { "hoop.bore", RW_P_scatter_hoop },
   { "hoop.notch_depth", RW_P_scatter_notch },
+  { "hoop.notch_arc[k]", RW_P_scatter_notch_place },
   { "hooks.leg", RW_P_scatter_hook },
   { "shoes.stand_off", RW_P_scatter_shoe },
   { "shoes.height", RW_P_scatter_shoe },
   { "shoes.hole_below_edge", RW_P_scatter_shoe_hole },
+  { "hooks.arc[k]", RW_P_scatter_shoe_hole },
   { "neck.set_height", RW_P_scatter_rod_hole },
   { "neck.angle", RW_P_scatter_heel },
   { "neck.side_angle", RW_P_scatter_heel },
   { "neck.nut_to_rim", RW_P_scatter_neck_length },
+  { "headstock.angle", RW_P_scatter_head_angle },
+  { "headstock.post_x[i]", RW_P_scatter_post },
+  { "headstock.post_y[i]", RW_P_scatter_post },
+  { "neck.board_length", RW_P_scatter_length },
   { "neck.width[n]", RW_P_scatter_board },
+  { "neck.width_at_end", RW_P_scatter_board },
   { "frets.position[n]", RW_P_scatter_fret_slot },
+  { "frets.slot_depth", RW_P_scatter_slot_depth },
   { "frets.crown_height", RW_P_scatter_fret_top },
   { "nut.string_height", RW_P_scatter_slots },
   { "fifth.start_height", RW_P_scatter_slots },
   { "strings.nut_y[i]", RW_P_scatter_slots },
+  { "strings.start_y[i]", RW_P_scatter_slots },
   { "strings.bridge_y[i]", RW_P_scatter_slots },
   { "bridge.height", RW_P_scatter_slots },
   { "neck.thickness_first", RW_P_scatter_carving },
@@ -59,12 +73,21 @@ is_known (const RwMeasured *measured, int param, int slot)
          && ((param >= 0 && isfinite (measured->param[param])) || (slot >= 0 && isfinite (measured->slot[slot])));
 }
 
+/* A strip is as wide as it is set, or as it must be; bent plies have none. */
+static double
+planned_param (const RwResult *planned, RwParamId param)
+{
+  double value = rw_design_get (&planned->used, param), least = planned->value[RW_RIM_SEGMENT_MIN_WIDTH];
+
+  return param == RW_P_rim_strip_width && (value == 0 || !isfinite (least)) ? least : value;
+}
+
 static void
 add_cut (RwBench *bench, const RwMeasured *measured, int param, int slot, RwParamId operation)
 {
   RwCut cut = { param, slot, operation, NAN, rw_design_get (&bench->design, operation), -INFINITY, INFINITY };
 
-  cut.planned = slot >= 0 ? bench->planned.value[slot] : rw_design_get (&bench->planned.used, (RwParamId) param);
+  cut.planned = slot >= 0 ? bench->planned.value[slot] : planned_param (&bench->planned, (RwParamId) param);
   if (param >= 0)
     {
       cut.least = rw_param ((RwParamId) param)->min;

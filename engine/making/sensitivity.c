@@ -51,11 +51,28 @@ one_way (const Probe *probe, double step)
     probe->rates[i] = (4 * once[i] - twice[i] - 3 * probe->bench->outcomes[i]) / (2 * step);
 }
 
+/* What stands for a family moves as the member that moves most. */
+static void
+sum_up_families (double *rates)
+{
+  for (int outcome = 0; outcome < RW_OUTCOME_COUNT; outcome++)
+    {
+      double largest = NAN;
+      int first, past;
+
+      rw_outcome_members (outcome, &first, &past);
+      for (int i = first; i < past && first != outcome; i++)
+        largest = fmax (largest, fabs (rates[i]));
+      if (first != outcome)
+        rates[outcome] = largest;
+    }
+}
+
 static void
 probe_cut (const Probe *probe)
 {
   const RwCut *cut = rw_bench_cut (probe->bench, probe->cut);
-  double step = step_for (cut), largest = NAN;
+  double step = step_for (cut);
 
   if (cut->planned - step < cut->least)
     one_way (probe, step);
@@ -63,9 +80,7 @@ probe_cut (const Probe *probe)
     one_way (probe, -step);
   else
     both_ways (probe, step);
-  for (int i = RW_OUTCOME_COUNT; i < RW_OUTCOME_ALL; i++)
-    largest = fmax (largest, fabs (probe->rates[i]));
-  probe->rates[RW_OUTCOME_PITCH] = largest;
+  sum_up_families (probe->rates);
 }
 
 RwSensitivity *
@@ -111,24 +126,25 @@ spread_of (const RwSensitivity *sensitivity, const RwBench *bench, int outcome)
 }
 
 int
-rw_sensitivity_note (const RwSensitivity *sensitivity, const RwBench *bench)
+rw_sensitivity_member (const RwSensitivity *sensitivity, const RwBench *bench, int outcome)
 {
   double largest = -1;
-  int note = -1;
+  int member = -1, first, past;
 
-  for (int i = RW_OUTCOME_COUNT; i < RW_OUTCOME_ALL; i++)
+  rw_outcome_members (outcome, &first, &past);
+  for (int i = first; i < past; i++)
     if (spread_of (sensitivity, bench, i) > largest)
       {
         largest = spread_of (sensitivity, bench, i);
-        note = i;
+        member = i;
       }
-  return note;
+  return member;
 }
 
 double
 rw_sensitivity_spread (const RwSensitivity *sensitivity, const RwBench *bench, int outcome)
 {
-  int place = outcome == RW_OUTCOME_PITCH ? rw_sensitivity_note (sensitivity, bench) : outcome;
+  int place = rw_sensitivity_member (sensitivity, bench, outcome);
 
   return place >= 0 ? spread_of (sensitivity, bench, place) : NAN;
 }

@@ -22,13 +22,14 @@ RwSensitivity *rw_sensitivity_new  (const RwBench *bench);
 void           rw_sensitivity_free (RwSensitivity *sensitivity);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwSensitivity, rw_sensitivity_free)
 
-/* Unit of the outcome for one unit of the cut.  At RW_OUTCOME_PITCH: of the note that moves most, unsigned. */
+/* Unit of the outcome for one unit of the cut.  Of a family: of the member that moves most, unsigned. */
 double rw_sensitivity_rate (const RwSensitivity *sensitivity, guint cut, int outcome);
 
 /* rw_sensitivity_spread: the half-width of an outcome's spread when every cut is within its scatter, at the same level
  * of confidence, cuts being independent of each other: sqrt (sum (rate scatter)^2), JCGM 100:2008, 5.1.2, eq. (10).
- * Of RW_OUTCOME_PITCH: the largest of the notes'. */
+ * Of a family: the largest of its members'. */
 double rw_sensitivity_spread (const RwSensitivity *sensitivity, const RwBench *bench, int outcome);
 
-/* The note that scatters most, as a place in the row of outcomes; -1 where there is none. */
-int rw_sensitivity_note (const RwSensitivity *sensitivity, const RwBench *bench);
+/* The member of a family that scatters most, as a place in the row of outcomes: the outcome itself where it is none; -1
+ * where the build has nothing of it. */
+int rw_sensitivity_member (const RwSensitivity *sensitivity, const RwBench *bench, int outcome);

@@ -1,6 +1,7 @@
 #include "spread.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "chance.h"
 
@@ -12,7 +13,7 @@ typedef struct
 {
   const RwBench     *bench;
   const RwSpreadJob *job;
-  int                note;
+  int                member[RW_OUTCOME_COUNT]; /* of each family the one that scatters most */
   gint               next;   /* atomic: the first build that nobody has taken */
   double            *values; /* RW_OUTCOME_COUNT rows of builds */
   guint8            *notes_outside; /* of each build: any note is off by more than its limit */
@@ -37,7 +38,10 @@ luck (const Study *study, const RwCut *cut, guint build)
 static gboolean
 any_note_outside (const RwBench *bench, const double *outcomes)
 {
-  for (int place = RW_OUTCOME_COUNT; place < RW_OUTCOME_ALL; place++)
+  int first, past;
+
+  rw_outcome_members (RW_OUTCOME_PITCH, &first, &past);
+  for (int place = first; place < past; place++)
     if (fabs (outcomes[place] - bench->outcomes[place]) > bench->design.tolerance_pitch)
       return TRUE;
   return FALSE;
@@ -56,10 +60,15 @@ try_build (Study *study, guint build, double *off)
       off[i] = luck (study, cut, build) * cut->scatter / RW_NINETEEN_IN_TWENTY;
     }
   rw_bench_try (bench, off, outcomes);
-  if (study->note >= 0)
-    outcomes[RW_OUTCOME_PITCH] = outcomes[study->note] - bench->outcomes[study->note];
   for (int i = 0; i < RW_OUTCOME_COUNT; i++)
-    study->values[(gsize) i * study->job->builds + build] = outcomes[i];
+    {
+      int member = study->member[i];
+      double value = member >= 0 ? outcomes[member] : NAN;
+
+      /* Notes are told as what they are off the plan. */
+      study->values[(gsize) i * study->job->builds + build]
+          = i == RW_OUTCOME_PITCH && member >= 0 ? value - bench->outcomes[member] : value;
+    }
   study->notes_outside[build] = any_note_outside (bench, outcomes);
 }
 
@@ -113,7 +122,11 @@ values_of (const Study *study, int outcome)
 static double
 nominal (const Study *study, int outcome)
 {
-  return outcome == RW_OUTCOME_PITCH ? 0 : study->bench->outcomes[outcome];
+  int member = study->member[outcome];
+
+  if (outcome == RW_OUTCOME_PITCH)
+    return 0;
+  return member >= 0 ? study->bench->outcomes[member] : NAN;
 }
 
 /* The square of the correlation, less what chance gives it. */
@@ -141,7 +154,7 @@ static void
 find_shares (const Study *study, const RwSensitivity *sensitivity, int outcome, RwScattered *scattered)
 {
   const double *values = values_of (study, outcome);
-  int place = outcome == RW_OUTCOME_PITCH ? study->note : outcome;
+  int place = study->member[outcome];
 
   for (guint i = 0; i < study->bench->cuts->len; i++)
     {
@@ -227,7 +240,7 @@ read_all (const Study *study, const RwSensitivity *sensitivity)
 
   spread->builds = study->job->builds;
   spread->seed = study->job->seed;
-  spread->note = study->note;
+  memcpy (spread->member, study->member, sizeof spread->member);
   for (int outcome = 0; outcome < RW_OUTCOME_COUNT; outcome++)
     read_outcome (study, sensitivity, outcome, &spread->outcome[outcome]);
   spread->solved = spread->outcome[RW_OUTCOME_ACTION].summary.count;
@@ -243,8 +256,10 @@ rw_spread_new (const RwBench *bench, const RwSensitivity *sensitivity, const RwS
 {
   g_autofree double *values = g_new (double, (gsize) RW_OUTCOME_COUNT * job->builds);
   g_autofree guint8 *notes = g_new0 (guint8, job->builds);
-  Study study = { bench, job, rw_sensitivity_note (sensitivity, bench), 0, values, notes };
+  Study study = { bench, job, { 0 }, 0, values, notes };
 
+  for (int outcome = 0; outcome < RW_OUTCOME_COUNT; outcome++)
+    study.member[outcome] = rw_sensitivity_member (sensitivity, bench, outcome);
   try_all (&study);
   return stopped (job) ? NULL : read_all (&study, sensitivity);
 }

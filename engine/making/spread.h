@@ -45,7 +45,7 @@ typedef struct
   guint       builds, solved; /* solved: those that can be strung up at all */
   guint64     seed;
   RwScattered outcome[RW_OUTCOME_COUNT]; /* summary.count is 0 for what the build does not have */
-  int         note;    /* that RW_OUTCOME_PITCH stands for here, as a place in the row; -1 */
+  int         member[RW_OUTCOME_COUNT];  /* that a family stands for here, as a place in the row; -1 */
   RwEstimate  shim;    /* chance that no bridge within the limit of the one intended sets the action right */
   RwEstimate  any_note; /* chance that any note is off by more than the limit */
 } RwSpread;

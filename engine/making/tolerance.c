@@ -131,7 +131,7 @@ rw_tolerances_new (const RwBench *bench, const RwSensitivity *sensitivity)
       Claim claim = { bench, sensitivity, outcome,
                       rw_design_get (&bench->design, rw_outcome (outcome)->limit) };
 
-      if (outcome != RW_OUTCOME_PITCH && isfinite (bench->outcomes[outcome]))
+      if (claim.limit > 0 && isfinite (bench->outcomes[outcome]))
         claim_limit (&claim, tolerances);
     }
   for (guint i = 0; i < bench->cuts->len; i++)

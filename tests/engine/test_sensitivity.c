@@ -1,5 +1,6 @@
 /* Sensitivities against formulas worked out by hand, and the tolerances that follow from them. */
 #include "making/care.h"
+#include "making/other_way.h"
 
 #include <math.h>
 #include <string.h>
@@ -96,6 +97,58 @@ test_side_by_hand (void)
   expected_near ("angle", rate (care, "neck.angle", RW_OUTCOME_ACTION), t * turn * G_PI / 180, 0.2 * t * 3);
 }
 
+/* Sizes that no height or string hangs on: their rates are geometry. */
+static void
+test_places_by_hand (void)
+{
+  g_autoptr (RwCare) care = care_of ("");
+  double half = G_PI / 10, inward = 279 / (279.4 + 2 * 0.75 + 2 * 4.8);
+
+  expected_near ("long edge", rate (care, "rim.segment.outer_edge", RW_OUTCOME_TURN_OUTSIDE), 0.5 / tan (half), 1e-6);
+  expected_near ("diameter", rate (care, "rim.outer_diameter", RW_OUTCOME_TURN_OUTSIDE), -0.5, 1e-6);
+  expected_near ("strip", rate (care, "rim.strip_width", RW_OUTCOME_TURN_INSIDE), 1 / cos (half), 1e-6);
+  expected_near ("long edge inside", rate (care, "rim.segment.outer_edge", RW_OUTCOME_TURN_INSIDE),
+                 -0.5 / tan (half) / cos (half), 1e-6);
+  expected_near ("course", rate (care, "rim.course.rough[2]", RW_OUTCOME_COURSES + 2), 1, 1e-6);
+  expected_near ("other course", rate (care, "rim.course.rough[2]", RW_OUTCOME_COURSES + 1), 0, 0);
+  expected_near ("wall", rate (care, "rim.wall", RW_OUTCOME_BOLT_REACH), -1, 1e-6);
+  expected_near ("shoe", rate (care, "hooks.arc[5]", RW_OUTCOME_NOTCHES + 5), 1, 1e-6);
+  expected_near ("notch", rate (care, "hoop.notch_arc[5]", RW_OUTCOME_NOTCHES + 5), -inward, 1e-6);
+  expected_near ("end", rate (care, "neck.board_length", RW_OUTCOME_END_GAP), -1, 1e-6);
+  expected_near ("width", rate (care, "neck.width[1]", RW_OUTCOME_BASS_EDGE + 1), 0.5, 1e-6);
+  expected_near ("start", rate (care, "strings.start_y[5]", RW_OUTCOME_BASS_EDGE + 5), 1, 1e-6);
+  expected_near ("slot", rate (care, "frets.slot_depth", RW_OUTCOME_TANG_ROOM), 1, 1e-6);
+  expected_near ("headstock", rate (care, "headstock.angle", RW_OUTCOME_HEAD_DROP),
+                 152 * cos (13 * G_PI / 180) * G_PI / 180, 1e-6);
+}
+
+/* Across the string's run, at its far end, a post moved by d turns it by d over the run; and brings it as much nearer to
+ * another post as that stands along the run.  String 2 goes to the farther pair, past the post of string 1, which stands
+ * outside it. */
+static void
+test_posts_by_hand (void)
+{
+  g_autoptr (RwCare) care = care_of ("");
+  const double *x = &care->bench->planned.value[RW_HEADSTOCK_POST_X];
+  double turn = 180 / G_PI / x[2];
+
+  expected_near ("turn", fabs (rate (care, "headstock.post_y[2]", RW_OUTCOME_BENDS + 2)), turn, 0.03 * turn);
+  expected_near ("past", fabs (rate (care, "headstock.post_y[2]", RW_OUTCOME_GAPS + 2)), x[1] / x[2], 0.03);
+  expected_near ("passed", fabs (rate (care, "headstock.post_y[1]", RW_OUTCOME_GAPS + 2)), 1, 0.03);
+}
+
+/* A hook in a groove goes anywhere, but for those that stand next to heel and tailpiece. */
+static void
+test_groove (void)
+{
+  g_autoptr (RwCare) care = care_of ("hoop.seat=groove");
+
+  expected_near ("first", rate (care, "hooks.arc[1]", RW_OUTCOME_ROOMS + 1), 1, 1e-6);
+  expected_near ("at the tail", rate (care, "hooks.arc[9]", RW_OUTCOME_ROOMS + 9), 1, 1e-6);
+  g_assert_true (isnan (tolerance (care, "hooks.arc[4]")->asked));
+  g_assert_nonnull (rw_why_not_asked ((RwSlot) (RW_HOOKS_ARC + 4), &care->bench->planned));
+}
+
 /* The bridge that sets the action right makes up for what a cut does to the action, and for nothing of its own. */
 static void
 test_bridge_makes_up (void)
@@ -176,7 +229,8 @@ test_inside_limits (void)
           /* What is fitted is asked for no finer than it can be measured. */
           sum += isfinite (part) && !asked->by_fitting ? part * part : 0;
         }
-      if (outcome != RW_OUTCOME_PITCH)
+      /* A family has limits for its members, and none for itself. */
+      if (isfinite (care->bench->outcomes[outcome]))
         g_assert_cmpfloat (sum, <=, limit * limit * (1 + 1e-6));
     }
 }
@@ -215,6 +269,86 @@ test_narrower (void)
   for (guint i = 0; i < care->bench->cuts->len; i++)
     if (isfinite (care->tolerances[i].asked))
       g_assert_cmpfloat (narrow->tolerances[i].asked, <=, care->tolerances[i].asked + 1e-9);
+}
+
+/* ---- every row of the list ---- */
+
+/* Whatever is cut, drilled or set has a tolerance that is asked of it, or a reason why none is. */
+static void
+test_every_row (void)
+{
+  static const char *const builds[] = { "", "hoop.seat=groove", "rim.construction=staves|joint.kind=stick",
+                                        "rim.construction=plies", "frets.count=0", "fretboard.binding=2",
+                                        "joint.rod_count=1", "neck.solve_for=bridge", "rim.strip_width=30" };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (builds); i++)
+    {
+      g_autoptr (RwCare) care = care_of (builds[i]);
+      const RwResult *plan = &care->bench->planned;
+
+      for (int slot = 0; slot < RW_SLOT_COUNT; slot++)
+        {
+          const RwTolerance *asked = rw_care_of_slot (care, (RwSlot) slot);
+          g_autofree char *id = rw_slot_id ((RwSlot) slot);
+
+          if (!isfinite (plan->value[slot]) || rw_slot_dim ((RwSlot) slot)->tolerance == 0)
+            continue;
+          if (asked == NULL && rw_why_not_asked ((RwSlot) slot, plan) == NULL)
+            g_test_fail_printf ("%s: nothing is asked of %s, and nobody says why", builds[i], id);
+          g_assert_true (asked == NULL || asked->asked > 0);
+        }
+    }
+}
+
+static double
+asked_of (const RwCare *care, RwSlot slot)
+{
+  const RwTolerance *asked = rw_care_of_slot (care, slot);
+
+  g_assert_nonnull (asked);
+  return asked->asked;
+}
+
+/* Rows that say a cut in another way, by the geometry between the two; two holes that carry a neck add up by their
+ * squares. */
+static void
+test_other_ways (void)
+{
+  g_autoptr (RwCare) care = care_of (""), one_rod = care_of ("joint.rod_count=1");
+  double set = tolerance (care, "neck.set_height")->asked, arc = tolerance (care, "hooks.arc[3]")->asked;
+
+  expected_near ("tape", asked_of (care, RW_RIM_CIRCUMFERENCE), G_PI * tolerance (care, "rim.outer_diameter")->asked,
+                 1e-9);
+  expected_near ("strip", asked_of (care, RW_HOOP_STRIP), G_PI * tolerance (care, "hoop.bore")->asked, 1e-9);
+  expected_near ("blank", asked_of (care, RW_HOOKS_BLANK), tolerance (care, "hooks.leg")->asked, 1e-9);
+  expected_near ("short edge", asked_of (care, RW_RIM_SEGMENT_INNER_EDGE),
+                 2 * tan (G_PI / 10) * tolerance (care, "rim.strip_width")->asked, 1e-9);
+  expected_near ("heel", asked_of (care, RW_JOINT_HEEL_ANGLE), tolerance (care, "neck.angle")->asked, 1e-9);
+  /* Two rods, four holes, each a half: 4 (t/2)^2 = set^2.  One rod, two holes: 2 t^2 = set^2. */
+  expected_near ("two rods", asked_of (care, RW_JOINT_HOLE_ON_HEEL + 1), set, 1e-9);
+  expected_near ("one rod", asked_of (one_rod, RW_JOINT_HOLE_ON_RIM + 1), set / sqrt (2), 1e-6);
+  expected_near ("across", asked_of (care, RW_HOOKS_X + 3), arc / sqrt (2), 1e-9);
+  expected_near ("dividers", asked_of (care, RW_HOOKS_CHORD + 3), arc / sqrt (17), 1e-9);
+  g_assert_cmpfloat (asked_of (care, RW_NECK_THICKNESS + 1), ==, tolerance (care, "neck.thickness_first")->asked);
+}
+
+/* A deviation is held against what the build asks, and against habit only where it asks nothing; what is measured, and
+ * so no cut any more, against what the plan asked. */
+static void
+test_allowance (void)
+{
+  g_autoptr (RwCare) care = care_of (""), measured = care_of ("@neck.angle=2|@rim.wall=13.8|@frets.length[3]=40");
+  RwAllowance angle = rw_care_allowance (measured, "neck.angle"), fret = rw_care_allowance (measured, "frets.length[3]");
+
+  expected_near ("asked", angle.within, tolerance (care, "neck.angle")->asked, 1e-9);
+  g_assert_true (angle.asked);
+  expected_near ("parameter", rw_care_allowance (measured, "rim.wall").within, tolerance (care, "rim.wall")->asked, 1e-9);
+  expected_near ("habit", fret.within, 0.3, 0);
+  g_assert_false (fret.asked);
+  expected_near ("none", rw_care_allowance (measured, "rim.mass").within, 0, 0);
+  expected_near ("without care", rw_care_allowance (NULL, "neck.angle").within, 0.2, 0);
+  g_assert_true (rw_allowance_passed (angle, -0.15));
+  g_assert_false (rw_allowance_passed (fret, 0.3));
 }
 
 /* By use of a limit, falling; each family once. */
@@ -267,6 +401,9 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/sensitivity/by-hand", test_by_hand);
   g_test_add_func ("/sensitivity/side-by-hand", test_side_by_hand);
+  g_test_add_func ("/sensitivity/places-by-hand", test_places_by_hand);
+  g_test_add_func ("/sensitivity/posts-by-hand", test_posts_by_hand);
+  g_test_add_func ("/sensitivity/groove", test_groove);
   g_test_add_func ("/sensitivity/bridge-makes-up", test_bridge_makes_up);
   g_test_add_func ("/sensitivity/one-sided", test_one_sided);
   g_test_add_func ("/sensitivity/known", test_known);
@@ -275,6 +412,9 @@ main (int argc, char **argv)
   g_test_add_func ("/tolerance/alone", test_alone);
   g_test_add_func ("/tolerance/fitting", test_fitting);
   g_test_add_func ("/tolerance/narrower", test_narrower);
+  g_test_add_func ("/tolerance/every-row", test_every_row);
+  g_test_add_func ("/tolerance/other-ways", test_other_ways);
+  g_test_add_func ("/tolerance/allowance", test_allowance);
   g_test_add_func ("/tolerance/ranked", test_ranked);
   g_test_add_func ("/tolerance/anything", test_anything);
   return g_test_run ();

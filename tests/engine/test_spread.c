@@ -69,21 +69,35 @@ test_seed (void)
 
 /* A shop twenty times as careful: outcomes follow their cuts in straight lines, and the law of propagation holds (JCGM
  * 100:2008, 5.1.2). */
-static const char careful[]
-    = "scatter.mitre=0.005|scatter.turning=0.01|scatter.rim_height=0.015|scatter.hoop=0.025|scatter.notch=0.015|"
-      "scatter.hook=0.025|scatter.shoe=0.015|scatter.shoe_hole=0.02|scatter.rod_hole=0.025|scatter.heel=0.025|"
-      "scatter.neck_length=0.025|scatter.board=0.015|scatter.fret_slot=0.005|scatter.fret_top=0.0025|"
-      "scatter.slots=0.005|scatter.carving=0.025|scatter.head=25";
+static Run
+run_careful (void)
+{
+  GString *changes = g_string_new (NULL);
+
+  for (int k = 0; k < RW_OPERATIONS; k++)
+    {
+      const RwParam *operation = rw_param (RW_OPERATION (k));
+
+      g_string_append_printf (changes, "%s%s=%.6f", k > 0 ? "|" : "", operation->id,
+                              g_ascii_strtod (operation->initial, NULL) / 20);
+    }
+  Run done = run (changes->str, 4000);
+  g_string_free (changes, TRUE);
+  return done;
+}
 
 static void
 test_straight (void)
 {
-  g_auto (Run) done = run (careful, 4000);
+  g_auto (Run) done = run_careful ();
 
   for (int outcome = 0; outcome < RW_OUTCOME_COUNT; outcome++)
     {
       const RwScattered *scattered = &done.spread->outcome[outcome];
       double bend = 0.002 * scattered->straight; /* left of the curvature */
+
+      if (scattered->summary.count == 0)
+        continue;
 
       expected_near (rw_outcome (outcome)->id, scattered->summary.mean.value, scattered->planned,
                      4 * scattered->summary.mean.error + bend);
@@ -96,13 +110,15 @@ test_straight (void)
 static void
 test_shares (void)
 {
-  g_auto (Run) done = run (careful, 4000);
+  g_auto (Run) done = run_careful ();
 
   for (int outcome = 0; outcome < RW_OUTCOME_COUNT; outcome++)
     {
       double wanted[RW_OPERATIONS] = { 0 }, all = 0, sum = 0, error = 0;
-      int place = outcome == RW_OUTCOME_PITCH ? done.spread->note : outcome;
+      int place = done.spread->member[outcome];
 
+      if (place < 0)
+        continue;
       for (guint i = 0; i < done.bench->cuts->len; i++)
         {
           const RwCut *cut = rw_bench_cut (done.bench, i);
