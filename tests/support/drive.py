@@ -116,6 +116,8 @@ class Program:
     """A running program.  errors holds all that it has written to standard error.  It finds no unsaved work of an
     earlier one unless it goes on."""
 
+    started = []  # all that ran, so that whoever runs a case can end them
+
     def __init__(self, *command, goes_on=False):
         if not goes_on:
             shutil.rmtree(os.environ["XDG_STATE_HOME"], ignore_errors=True)
@@ -123,6 +125,7 @@ class Program:
         with open(self.log, "w", encoding="utf-8") as log:
             self.process = subprocess.Popen(command, stderr=log)
         Atspi.init()
+        Program.started.append(self)
         self.root = wait(self.on_bus, "the program on the accessibility bus")
 
     @property

@@ -6,12 +6,12 @@ import json
 import os
 import re
 import sys
-import tempfile
 import time
 import warnings
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, asked, interfaces, name_of, place, role, wait, walk  # noqa: E402
+from cases import expect, open_window, run  # noqa: E402
+from drive import asked, interfaces, name_of, place, role, wait, walk  # noqa: E402
 
 warnings.simplefilter("ignore", DeprecationWarning)
 RIMWRIGHT = sys.argv[1]
@@ -23,11 +23,6 @@ DESIGN = [  # group, value, what is written, what the file holds
     ("Hooks and shoes", "Number of hooks", "20", ("hooks.count", 20)),
     ("Bridge and tailpiece", "Bridge height", "16.5", ("bridge.height", 16.5)),
 ]
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def editable(window, name):
@@ -94,28 +89,14 @@ def papers(window, path):
         expect(file.read(5) == b"%PDF-", "no PDF")
 
 
-def main():
-    print("1..1", flush=True)
-    window = Program(RIMWRIGHT)
-    try:
-        wait(lambda: window.has("Rim"), "the form")
-        with tempfile.TemporaryDirectory() as folder:
-            window.activate("Menu")
-            window.activate("New", kind="menu item")
-            design(window)
-            read_what_follows(window)
-            save(window, os.path.join(folder, "mine.rimwright"))
-            papers(window, os.path.join(folder, "mine.pdf"))
-        expect(window.nameless() == [], "without a name: %s" % window.nameless())
-        errors = window.end()
-        expect(errors == "", "standard error: " + errors)
-        print("ok 1 - from a new build to its papers")
-        return 0
-    except Failure as failure:
-        window.end()
-        print("# %s" % str(failure).replace("\n", "\n# "))
-        print("not ok 1 - from a new build to its papers")
-        return 1
+def case_from_a_new_build_to_its_papers(window, folder):
+    window.activate("Menu")
+    window.activate("New", kind="menu item")
+    design(window)
+    read_what_follows(window)
+    save(window, os.path.join(folder, "mine.rimwright"))
+    papers(window, os.path.join(folder, "mine.pdf"))
+    expect(window.nameless() == [], "without a name: %s" % window.nameless())
 
 
-sys.exit(main())
+sys.exit(run(globals(), lambda folder: [open_window(RIMWRIGHT), folder]))

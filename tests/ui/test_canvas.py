@@ -8,20 +8,15 @@ is, and what the drag of an edge means for its parameter.
 
 import math
 import os
-import re
 import sys
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
+from cases import expect, run  # noqa: E402
 from desk import Desk  # noqa: E402
-from drive import Failure, name_of, wait, x  # noqa: E402
+from drive import name_of, wait, x  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 SNAP = 0.5  # mm; a drag goes to whole steps, so half of it may be lost, and a pixel's part
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def near(value, wanted, tolerance, what):
@@ -214,29 +209,4 @@ def case_wheel_and_fit(desk):
     near(desk.pixels_per_mm(), before, 0.01 * before, "the fitted scale")
 
 
-def main():
-    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
-    wanted = sys.argv[2:]
-    cases = [c for c in cases if not wanted or c[0] in wanted]
-    print("1..%d" % len(cases), flush=True)
-    failed = False
-    for number, (name, case) in enumerate(cases, 1):
-        folder = os.path.join(os.environ["HOME"], re.sub(r"\W", "-", name))
-        os.makedirs(folder, exist_ok=True)
-        desk = None
-        try:
-            desk = Desk(RIMWRIGHT, folder)
-            case(desk)
-            errors = desk.end()
-            expect(errors == "", "standard error: " + errors)
-            print("ok %d - %s" % (number, name), flush=True)
-        except Failure as failure:
-            failed = True
-            if desk:
-                desk.end()
-            print("# %s" % str(failure).replace("\n", "\n# "))
-            print("not ok %d - %s" % (number, name), flush=True)
-    return 1 if failed else 0
-
-
-sys.exit(main())
+sys.exit(run(globals(), lambda folder: [Desk(RIMWRIGHT, folder)], sys.argv[2:]))

@@ -14,14 +14,10 @@ import tempfile
 import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, wait  # noqa: E402
+from cases import expect, open_window, run  # noqa: E402
+from drive import wait  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def spread(*arguments):
@@ -148,25 +144,4 @@ def case_impossible(window):
     window.await_words(sentence(spread()))
 
 
-def main():
-    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
-    cases = [c for c in cases if not sys.argv[2:] or c[0] in sys.argv[2:]]
-    print("1..%d" % len(cases), flush=True)
-    failed = False
-    for number, (name, case) in enumerate(cases, 1):
-        window = Program(RIMWRIGHT)
-        try:
-            wait(lambda: window.has("Rim"), "the form")
-            case(window)
-            errors = window.end()
-            expect(errors == "", "standard error: " + errors)
-            print("ok %d - %s" % (number, name), flush=True)
-        except Failure as failure:
-            failed = True
-            window.end()
-            print("# %s" % str(failure).replace("\n", "\n# "))
-            print("not ok %d - %s" % (number, name), flush=True)
-    return 1 if failed else 0
-
-
-sys.exit(main())
+sys.exit(run(globals(), lambda _: [open_window(RIMWRIGHT)], sys.argv[2:]))

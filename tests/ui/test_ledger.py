@@ -1,6 +1,6 @@
 #!/usr/bin/python3
-"""test_ledger.py RIMWRIGHT [CASE...]: measures, marks as made and asks what has changed, as a maker does, on the present
-display.
+"""test_ledger.py RIMWRIGHT [CASE...]: measures, marks as made and asks what has changed, as a maker does, on the
+present display.
 
 Each case starts the program anew, and the program must not have written a word to standard error.  Numbers that are
 expected are worked out here, from the definitions, not taken from the program.
@@ -11,19 +11,14 @@ import math
 import os
 import subprocess
 import sys
-import tempfile
 import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, place, wait  # noqa: E402
+from cases import expect, open_window, run  # noqa: E402
+from drive import Failure, place, wait  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 RIM = "Measured: Rim outside diameter"
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def show_step(window, title):
@@ -131,29 +126,12 @@ def case_kept_in_the_file(window, path):
     expect(abs(project["made"][0]["values"]["rim.circumference"] - math.pi * 279.2) < 1e-9, "another rim is made")
 
 
-def main():
-    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
-    wanted = sys.argv[2:]
-    cases = [c for c in cases if not wanted or c[0] in wanted]
-    print("1..%d" % len(cases), flush=True)
-    failed = False
-    for number, (name, case) in enumerate(cases, 1):
-        path = os.path.join(tempfile.mkdtemp(), "build.rimwright")
-        with open(path, "w", encoding="utf-8") as file:
-            file.write('{"rimwright": 1}')
-        window = Program(RIMWRIGHT, path)
-        try:
-            wait(lambda: window.has("Rim"), "the form")
-            case(window, path)
-            errors = window.end()
-            expect(errors == "", "standard error: " + errors)
-            print("ok %d - %s" % (number, name), flush=True)
-        except Failure as failure:
-            failed = True
-            window.end()
-            print("# %s" % str(failure).replace("\n", "\n# "))
-            print("not ok %d - %s" % (number, name), flush=True)
-    return 1 if failed else 0
+def start(folder):
+    """A window on an empty project, and its file."""
+    path = os.path.join(folder, "build.rimwright")
+    with open(path, "w", encoding="utf-8") as file:
+        file.write('{"rimwright": 1}')
+    return open_window(RIMWRIGHT, path), path
 
 
-sys.exit(main())
+sys.exit(run(globals(), start, sys.argv[2:]))

@@ -7,11 +7,11 @@ import os
 import random
 import signal
 import sys
-import tempfile
 import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, wait  # noqa: E402
+from cases import expect, finish, open_window, run  # noqa: E402
+from drive import wait  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 DIAMETER = "Rim outside diameter"
@@ -19,15 +19,8 @@ BEHIND = 5  # seconds that a draft may be behind the work
 KILLS = 8
 
 
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
-
-
 def start(*arguments, goes_on=False):
-    window = Program(RIMWRIGHT, *arguments, goes_on=goes_on)
-    wait(lambda: window.has("Rim"), "the form")
-    return window
+    return open_window(RIMWRIGHT, *arguments, goes_on=goes_on)
 
 
 def set_diameter(window, value):
@@ -41,12 +34,6 @@ def set_diameter(window, value):
 def kill(window):
     window.process.send_signal(signal.SIGKILL)
     window.process.wait(10)
-    expect(window.errors == "", "standard error: " + window.errors)
-
-
-def finish(window):
-    errors = window.end()
-    expect(errors == "", "standard error: " + errors)
 
 
 def example(folder):
@@ -82,7 +69,6 @@ def case_killed_work_comes_back(folder):
     wait(lambda: diameter_in(path) == 301, "the recovered work in its file")
     window.keys("ctrl+z")
     window.await_words("^279 mm, ")
-    finish(window)
 
 
 def case_recovered_work_is_safe_at_once(folder):
@@ -98,7 +84,6 @@ def case_recovered_work_is_safe_at_once(folder):
     kill(window)
     window = start(goes_on=True)
     wait(lambda: "Unsaved work" in window.windows(), "the second offer")
-    finish(window)
 
 
 def case_later_and_never(folder):
@@ -117,7 +102,6 @@ def case_later_and_never(folder):
     window = start(goes_on=True)
     time.sleep(1)
     expect("Unsaved work" not in window.windows(), "deleted work is offered")
-    finish(window)
 
 
 def case_saved_work_leaves_no_draft(folder):
@@ -132,7 +116,6 @@ def case_saved_work_leaves_no_draft(folder):
     window = start(goes_on=True)
     time.sleep(1)
     expect("Unsaved work" not in window.windows(), "saved work is offered")
-    finish(window)
 
 
 def case_killed_at_any_moment(folder):
@@ -159,7 +142,8 @@ def case_killed_at_any_moment(folder):
         window.click("Open it", window="Unsaved work")
         window.keys("ctrl+s")
         wait(lambda: diameter_in(path) != 279, "the save")
-        expect(least <= diameter_in(path) <= value, "%g came back, %d to %d was due" % (diameter_in(path), least, value))
+        expect(least <= diameter_in(path) <= value,
+               "%g came back, %d to %d was due" % (diameter_in(path), least, value))
         window.keys("ctrl+z", "ctrl+s")
         wait(lambda: diameter_in(path) == 279, "the file as it was")
         finish(window)
@@ -187,7 +171,6 @@ def case_changed_on_the_disk(folder):
     set_diameter(window, 306)
     window.keys("ctrl+s")
     wait(lambda: diameter_in(path) == 306, "the next save, without a question")
-    finish(window)
 
 
 def case_previous_version(folder):
@@ -202,26 +185,6 @@ def case_previous_version(folder):
     window.await_text(DIAMETER, "279")
     window.keys("ctrl+z")
     window.await_text(DIAMETER, "307")
-    finish(window)
 
 
-def main():
-    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
-    wanted = sys.argv[2:]
-    cases = [c for c in cases if not wanted or c[0] in wanted]
-    print("1..%d" % len(cases), flush=True)
-    failed = False
-    for number, (name, case) in enumerate(cases, 1):
-        try:
-            with tempfile.TemporaryDirectory() as folder:
-                case(folder)
-            print("ok %d - %s" % (number, name), flush=True)
-        except Failure as failure:
-            failed = True
-            os.system("pkill -KILL -f '^%s'" % RIMWRIGHT)
-            print("# %s" % str(failure).replace("\n", "\n# "))
-            print("not ok %d - %s" % (number, name), flush=True)
-    return 1 if failed else 0
-
-
-sys.exit(main())
+sys.exit(run(globals(), lambda folder: [folder], sys.argv[2:]))

@@ -9,10 +9,10 @@ import os
 import re
 import subprocess
 import sys
-import tempfile
 import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
+from cases import expect, run  # noqa: E402
 from drive import Failure, Program, role, wait, walk, words_of, x  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
@@ -69,11 +69,6 @@ class Papers(Program):
         self.write(path)
         time.sleep(0.7)
         self.keys("Return")
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def read(program, *words):
@@ -208,26 +203,4 @@ def case_names(window, folder):
     expect(window.nameless() == [], "without a name: %s" % window.nameless())
 
 
-def main():
-    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
-    wanted = sys.argv[2:]
-    cases = [c for c in cases if not wanted or c[0] in wanted]
-    print("1..%d" % len(cases), flush=True)
-    failed = False
-    for number, (name, case) in enumerate(cases, 1):
-        window = Papers()
-        with tempfile.TemporaryDirectory() as folder:
-            try:
-                case(window, folder)
-                errors = window.end()
-                expect(errors == "", "standard error: " + errors)
-                print("ok %d - %s" % (number, name), flush=True)
-            except Failure as failure:
-                failed = True
-                window.end()
-                print("# %s" % str(failure).replace("\n", "\n# "))
-                print("not ok %d - %s" % (number, name), flush=True)
-    return 1 if failed else 0
-
-
-sys.exit(main())
+sys.exit(run(globals(), lambda folder: [Papers(), folder], sys.argv[2:]))

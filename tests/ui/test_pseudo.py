@@ -10,7 +10,8 @@ import tempfile
 HERE = os.path.dirname(os.path.abspath(__file__))
 sys.path.insert(0, os.path.join(HERE, "..", "support"))
 import pseudo  # noqa: E402
-from drive import CONTROLS, Failure, Program, children, name_of, place, role, wait, words_of  # noqa: E402
+from cases import expect, finish, run  # noqa: E402
+from drive import CONTROLS, Program, children, name_of, place, role, wait, words_of  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 ROOT = os.path.join(HERE, "..", "..")
@@ -23,11 +24,6 @@ OURS = {
 }
 BUTTONS = {"push button", "toggle button", "radio button", "page tab"}
 WIDE, USUAL = 2000, 1280
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def shown(node, inside="", seen=True, button=False):
@@ -98,39 +94,18 @@ def case_papers(window):
 def case_room(window):
     """Buttons have room for long words."""
     narrow = button_widths(window)
-    window.end()
-    window = start(WIDE)
-    wide = button_widths(window)
-    window.end()
+    finish(window)
+    wide = button_widths(start(WIDE))
     both = narrow.keys() & wide.keys()
     expect(len(both) > 20, "only %d buttons are to be compared" % len(both))
     cut = sorted(text for text in both if narrow[text] < wide[text] - 1)
     expect(not cut, "cut short: " + ", ".join(cut))
 
 
-def passes(number, case, window):
-    try:
-        case(window)
-        print("ok %d - %s" % (number, case.__name__[5:]), flush=True)
-        return True
-    except Failure as failure:
-        print("not ok %d - %s\n# %s" % (number, case.__name__[5:], failure), flush=True)
-        return False
-
-
 def main():
-    cases = [case_window, case_steps, case_papers]
-    failed = 0
-    print("1..%d" % (len(cases) + 1), flush=True)
     with tempfile.TemporaryDirectory() as folder:
         os.environ.update(RIMWRIGHT_LOCALE_DIR=pseudo.catalogue(ROOT, folder), LANGUAGE="de")
-        window = start(USUAL)
-        for number, case in enumerate(cases, 1):
-            failed += not passes(number, case, window)
-        window.end()
-        failed += not passes(len(cases) + 1, case_room, start(USUAL))
-    return 1 if failed else 0
+        return run(globals(), lambda _: [start(USUAL)])
 
 
-if __name__ == "__main__":
-    sys.exit(main())
+sys.exit(main())

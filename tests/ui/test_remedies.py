@@ -7,11 +7,11 @@ import json
 import os
 import subprocess
 import sys
-import tempfile
 import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, name_of, place, role, states, wait, walk, x  # noqa: E402
+from cases import expect, run  # noqa: E402
+from drive import Program, name_of, place, role, states, wait, walk, x  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 FINDING = "The shoe nearest to the neck clears the heel"
@@ -77,11 +77,6 @@ class Bench(Program):
 
         wait(rests, "the drawing to come to rest")
         return seen[-1]
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def differ(one, other):
@@ -154,26 +149,4 @@ def case_accepted(bench):
     bench.await_words("1 accepted finding")
 
 
-def main():
-    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
-    wanted = sys.argv[2:]
-    cases = [c for c in cases if not wanted or c[0] in wanted]
-    print("1..%d" % len(cases), flush=True)
-    failed = False
-    for number, (name, case) in enumerate(cases, 1):
-        with tempfile.TemporaryDirectory() as folder:
-            bench = Bench(folder)
-            try:
-                case(bench)
-                errors = bench.end()
-                expect(errors == "", "standard error: " + errors)
-                print("ok %d - %s" % (number, name), flush=True)
-            except Failure as failure:
-                failed = True
-                bench.end()
-                print("# %s" % str(failure).replace("\n", "\n# "))
-                print("not ok %d - %s" % (number, name), flush=True)
-    return 1 if failed else 0
-
-
-sys.exit(main())
+sys.exit(run(globals(), lambda folder: [Bench(folder)], sys.argv[2:]))

@@ -13,17 +13,13 @@ import tempfile
 import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, asked, name_of, place, role, wait, walk, words_of, x  # noqa: E402
+from cases import expect, open_window, run  # noqa: E402
+from drive import asked, name_of, place, role, wait, walk, words_of, x  # noqa: E402
 
 RIMWRIGHT, SHELF, SHORT = sys.argv[1:4]
 WILL_DO = r"^The shelf will do\."
 WEIGHT = r"The instrument: ([\d.]+) g, balanced ([\d.]+) mm from the nut"
 THEN = r"The instrument then: ([\d.]+) g \(([-−+][\d.]+) g\), balanced ([\d.]+) mm \(([-−+][\d.]+) mm\) from the nut"
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def rows_of(path):
@@ -175,27 +171,10 @@ def case_written_and_read_back(window):
         label(window, WILL_DO)
 
 
-def main():
-    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
-    wanted = sys.argv[4:]
-    cases = [c for c in cases if not wanted or c[0] in wanted]
-    print("1..%d" % len(cases), flush=True)
-    failed = False
-    for number, (name, case) in enumerate(cases, 1):
-        window = Program(RIMWRIGHT)
-        try:
-            wait(lambda: window.has("Rim"), "the form")
-            open_page(window)
-            case(window)
-            errors = window.end()
-            expect(errors == "", "standard error: " + errors)
-            print("ok %d - %s" % (number, name), flush=True)
-        except Failure as failure:
-            failed = True
-            window.end()
-            print("# %s" % str(failure).replace("\n", "\n# "))
-            print("not ok %d - %s" % (number, name), flush=True)
-    return 1 if failed else 0
+def start(_):
+    window = open_window(RIMWRIGHT)
+    open_page(window)
+    return [window]
 
 
-sys.exit(main())
+sys.exit(run(globals(), start, sys.argv[4:]))

@@ -16,16 +16,12 @@ import tempfile
 import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, asked, name_of, place, role, wait, walk, x  # noqa: E402
+from cases import expect, open_window, run  # noqa: E402
+from drive import asked, name_of, place, role, wait, walk, x  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 STUDIES = ["Pitch of the frets", "Action along the neck", "Pull and stress of the strings", "Sag of the head",
            "Hooks and tightening", "Movement over the seasons", "What if", "Another tuning"]
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def listed(name, *options):
@@ -183,27 +179,10 @@ def case_save(window):
     expect(saved == listed("strings"), "the file says %s" % saved)
 
 
-def main():
-    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
-    wanted = sys.argv[2:]
-    cases = [c for c in cases if not wanted or c[0] in wanted]
-    print("1..%d" % len(cases), flush=True)
-    failed = False
-    for number, (name, case) in enumerate(cases, 1):
-        window = Program(RIMWRIGHT)
-        try:
-            wait(lambda: window.has("Rim"), "the form")
-            open_page(window)
-            case(window)
-            errors = window.end()
-            expect(errors == "", "standard error: " + errors)
-            print("ok %d - %s" % (number, name), flush=True)
-        except Failure as failure:
-            failed = True
-            window.end()
-            print("# %s" % str(failure).replace("\n", "\n# "))
-            print("not ok %d - %s" % (number, name), flush=True)
-    return 1 if failed else 0
+def start(_):
+    window = open_window(RIMWRIGHT)
+    open_page(window)
+    return [window]
 
 
-sys.exit(main())
+sys.exit(run(globals(), start, sys.argv[2:]))

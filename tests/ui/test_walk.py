@@ -15,7 +15,8 @@ import subprocess
 import sys
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, wait, x  # noqa: E402
+from cases import open_window  # noqa: E402
+from drive import Failure, x  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 EVENTS = int(sys.argv[2]) if len(sys.argv) > 2 else 1500
@@ -66,12 +67,6 @@ def errors_of(window):
     return "\n".join(line for line in window.errors.splitlines() if not OF_THE_TOOLKIT.search(line))
 
 
-def start():
-    window = Program(RIMWRIGHT)
-    wait(lambda: window.has("Rim"), "the form")
-    return window
-
-
 def go_on(window, number):
     """Whatever asks something is answered by going back.  A window that was closed is opened anew; one that was put
     away comes back."""
@@ -80,7 +75,7 @@ def go_on(window, number):
     if window.process.poll() is not None:
         if window.process.returncode != 0:
             raise Failure("the program has ended with %d after %d events" % (window.process.returncode, number))
-        return start()
+        return open_window(RIMWRIGHT)
     x("xdotool", "key", "Escape")
     subprocess.run(["xdotool", "search", "--pid", str(window.process.pid), "--name", ".", "windowmap"], check=False,
                    capture_output=True)
@@ -88,7 +83,7 @@ def go_on(window, number):
 
 
 def walk():
-    window, dice, number, settled = start(), random.Random(SEED), 0, None
+    window, dice, number, settled = open_window(RIMWRIGHT), random.Random(SEED), 0, None
     width, height = size()
     while number < EVENTS:
         for _ in range(BATCH):

@@ -13,15 +13,11 @@ import tempfile
 import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
-from drive import Failure, Program, wait, x  # noqa: E402
+from cases import expect, open_window, run  # noqa: E402
+from drive import wait, x  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 DIAMETER = "Rim outside diameter"
-
-
-def expect(condition, what):
-    if not condition:
-        raise Failure(what)
 
 
 def row(window, words, name):
@@ -285,26 +281,4 @@ def case_names(window):
     expect(window.nameless() == [], "without a name: %s" % window.nameless())
 
 
-def main():
-    cases = [(name[5:].replace("_", " "), case) for name, case in globals().items() if name.startswith("case_")]
-    wanted = sys.argv[2:]
-    cases = [c for c in cases if not wanted or c[0] in wanted]
-    print("1..%d" % len(cases), flush=True)
-    failed = False
-    for number, (name, case) in enumerate(cases, 1):
-        window = Program(RIMWRIGHT)
-        try:
-            wait(lambda: window.has("Rim"), "the form")
-            case(window)
-            errors = window.end()
-            expect(errors == "", "standard error: " + errors)
-            print("ok %d - %s" % (number, name), flush=True)
-        except Failure as failure:
-            failed = True
-            window.end()
-            print("# %s" % str(failure).replace("\n", "\n# "))
-            print("not ok %d - %s" % (number, name), flush=True)
-    return 1 if failed else 0
-
-
-sys.exit(main())
+sys.exit(run(globals(), lambda _: [open_window(RIMWRIGHT)], sys.argv[2:]))
