@@ -9,15 +9,6 @@
 #define COURSE_MIN_MM 3.0
 #define COURSE_MAX_MM 80.0
 
-const RwGrip *
-rw_grip_find (const char *id)
-{
-  for (int i = 0; i < rw_grips_count; i++)
-    if (g_str_equal (rw_grips[i].id, id))
-      return &rw_grips[i];
-  return NULL;
-}
-
 gboolean
 rw_grip_place (const RwGrip *grip, RwView view, const RwResult *result, RwPoint *place)
 {
@@ -325,8 +316,8 @@ length_step (double table_step, RwUnits units, gboolean fine)
   return units == RW_UNITS_FRACTION ? RW_MM_PER_INCH / 64 : RW_MM_PER_INCH * 0.005;
 }
 
-double
-rw_grip_step (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine)
+static double
+step_of (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine)
 {
   const RwParam *param = rw_param (rw_grip_drags (grip, result));
 
@@ -362,7 +353,7 @@ held (const RwGrip *grip, const RwResult *result, double value)
 double
 rw_grip_snap (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine, double value)
 {
-  double step = rw_grip_step (grip, result, units, fine);
+  double step = step_of (grip, result, units, fine);
 
   return held (grip, result, whole_steps (round (value / step), step));
 }
@@ -370,7 +361,7 @@ rw_grip_snap (const RwGrip *grip, const RwResult *result, RwUnits units, gboolea
 double
 rw_grip_nudge (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine, double value, int by)
 {
-  double step = rw_grip_step (grip, result, units, fine);
+  double step = step_of (grip, result, units, fine);
   double steps = value / step;
 
   /* A value between two steps goes to the next one first. */

@@ -24,8 +24,6 @@ typedef struct
 extern const RwGrip rw_grips[];
 extern const int    rw_grips_count;
 
-const RwGrip *rw_grip_find (const char *id);
-
 /* A state to drag from.  result is rw_solve() of the two others.  Good for a whole drag: keep the state it
  * began with, and the value depends on the pointer's place alone. */
 typedef struct
@@ -65,10 +63,9 @@ gboolean rw_grip_is_fact (const RwGrip *grip, const RwGripScene *scene);
  */
 double rw_grip_value_at (const RwGrip *grip, const RwGripScene *scene, RwPoint place);
 
-/* The step that a drag or an arrow key keeps to: 0.5 mm, 1/32 in, 0.1 degree; a fifth to a tenth of that when
- * fine.  Lengths that the table steps by a twentieth of a millimetre or less keep to 0.1 mm. */
-double rw_grip_step (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine);
-/* The nearest whole number of steps within the range. */
+/* The nearest whole number of steps within the range.  A drag or an arrow key keeps to steps of 0.5 mm, 1/32 in or
+ * 0.1 degree; a fifth to a tenth of that when fine.  Lengths that the table steps by a twentieth of a millimetre or less
+ * keep to 0.1 mm. */
 double rw_grip_snap (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine, double value);
 /* The next whole number of steps up (by > 0) or down from value, |by| steps on, within the range. */
 double rw_grip_nudge (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine, double value,

@@ -12,7 +12,7 @@
 /* Four words for a counter and a key. */
 void rw_chance_words (const guint32 counter[4], const guint32 key[2], guint32 words[4]);
 
-/* Evenly spread over (0, 1). */
+/* Evenly spread over (0, 1): what the normal ones are made of, so that it can be checked by itself. */
 double rw_chance_even   (guint64 seed, guint32 stream, guint32 number);
 /* Normal, mean 0, standard deviation 1. */
 double rw_chance_normal (guint64 seed, guint32 stream, guint32 number);

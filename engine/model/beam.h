@@ -42,7 +42,7 @@ typedef struct
   double centroid; /* mm under the board's surface */
 } RwSection;
 
-/* The section at x with or without the channel. */
+/* The section at x with or without the channel: what the bending is made of, so that it can be checked by itself. */
 RwSection rw_beam_section (const RwBeam *beam, double x, gboolean channel);
 
 /* rw_beam_bend: Given the heel's start, the end of the channel and the bridge's height over the fret plane, sets

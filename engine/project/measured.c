@@ -148,38 +148,3 @@ rw_measured_set (RwMeasured *measured, const char *id, double value, GError **er
   put (measured, place, value + 0.0); /* -0 is 0 */
   return TRUE;
 }
-
-/* All courses or none. */
-static gboolean
-read_courses (RwMeasured *measured, const char *text, RwStyle style, GError **error)
-{
-  const RwParam *param = rw_param (RW_P_rim_course_thickness);
-  g_auto (GStrv) items = rw_items_read (text, _(param->label), 1, RW_COURSES_MAX, error);
-  double         read[RW_COURSES_MAX];
-  int            count = 0;
-
-  if (items == NULL)
-    return FALSE;
-  for (; items[count] != NULL; count++)
-    if (!rw_number_read (items[count], param->unit, style, _(param->label), &read[count], error)
-        || !accepts ((Place){ -1, -1, count }, read[count], error))
-      return FALSE;
-  memcpy (measured->course_thickness, read, sizeof read[0] * (size_t) count);
-  return TRUE;
-}
-
-gboolean
-rw_measured_read (RwMeasured *measured, const char *id, const char *text, RwStyle style, GError **error)
-{
-  Place       place = find (id);
-  const char *unit = unit_of (place);
-  double      value;
-
-  if (strcmp (id, COURSES_ID) == 0)
-    return read_courses (measured, text, style, error);
-  if (unit == NULL)
-    return refuse_id (place, id, error);
-  if (!rw_number_read (text, unit, style, id, &value, error))
-    return FALSE;
-  return rw_measured_set (measured, id, value, error);
-}

@@ -24,10 +24,6 @@ void     rw_measured_init (RwMeasured *measured);
  * not measured, and values that are not finite or, for a parameter, outside its range. */
 gboolean rw_measured_set (RwMeasured *measured, const char *id, double value, GError **error);
 
-/* As above with the value as text: a quantity in the id's own unit unless it carries one.  For
- * rim.course_thickness without an index, a list separated by ";". */
-gboolean rw_measured_read (RwMeasured *measured, const char *id, const char *text, RwStyle style, GError **error);
-
 /* The unit of id, or NULL where it can't be measured. */
 const char *rw_measurable_unit (const char *id);
 

@@ -20,7 +20,7 @@ change (Built *built, const char *text)
   g_assert_nonnull (value);
   g_autofree char *name = g_strndup (id, (gsize) (value - id));
   if (measured)
-    rw_measured_read (&built->measured, name, value + 1, RW_STYLE_FILE, &error);
+    rw_measured_set (&built->measured, name, g_ascii_strtod (value + 1, NULL), &error);
   else
     {
       int param = rw_param_find (name);
