@@ -44,21 +44,6 @@ draw_origin (RwDraft *draft)
   rw_sheet_circle (draft->sheet, RW_PEN_CONSTRUCTION, RW_TINT_PAPER, 0, level, 1.2);
 }
 
-static void
-draw_number (RwDraft *draft, int fret)
-{
-  g_autofree char *number = g_strdup_printf ("%d", fret);
-  RwPoint bass, treble, at;
-  RwItem *item;
-
-  rw_place_across (draft->result, draft->result->plan.fret_x[fret], 0, &bass, &treble);
-  at = rw_map_board (draft->result, bass.x, bass.y);
-  rw_draft_slot (draft, TEXT, RW_FRETS_POSITION + fret);
-  item = rw_sheet_text (draft->sheet, at.x, at.y, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, number);
-  item->offset_mm = -4;
-  item->rank = 3;
-}
-
 /* ---- board ---- */
 
 static void
@@ -170,7 +155,7 @@ rw_draw_fretboard (RwDraft *draft)
   for (int fret = 1; fret <= plan->last && plan->fret_x[fret] < end; fret++)
     {
       draw_slot (draft, fret);
-      draw_number (draft, fret);
+      rw_draw_fret_number (draft, fret, rw_map_board, 3);
       draw_run (draft, fret);
     }
   draw_origin (draft);

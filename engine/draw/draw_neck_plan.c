@@ -318,19 +318,19 @@ draw_side_peg (RwDraft *draft)
              N_ ("Side peg"), 0);
 }
 
-static void
-draw_fret_number (RwDraft *draft, int fret)
+void
+rw_draw_fret_number (RwDraft *draft, int fret, RwMap map, int rank)
 {
   g_autofree char *number = g_strdup_printf ("%d", fret);
   RwPoint bass, treble, at;
   RwItem *item;
 
   rw_place_across (draft->result, draft->result->plan.fret_x[fret], 0, &bass, &treble);
-  at = rw_map_plan (draft->result, bass.x, bass.y);
+  at = map (draft->result, bass.x, bass.y);
   rw_draft_slot (draft, TEXT, RW_FRETS_POSITION + fret);
   item = rw_sheet_text (draft->sheet, at.x, at.y, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, number);
   item->offset_mm = -4;
-  item->rank = 2;
+  item->rank = rank;
 }
 
 void
@@ -348,5 +348,5 @@ rw_draw_neck_plan (RwDraft *draft)
   for (int fret = 1; fret <= plan->last && plan->fret_x[fret] < rw_draft_value (draft, RW_NECK_BOARD_LENGTH);
        fret++)
     if (fret == 5 || fret == 12 || fret == plan->last)
-      draw_fret_number (draft, fret);
+      rw_draw_fret_number (draft, fret, rw_map_plan, 2);
 }

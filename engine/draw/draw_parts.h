@@ -18,6 +18,7 @@ typedef struct
   const RwDesign   *design;   /* result->used */
   const RwMeasured *measured; /* NULL: nothing measured */
   const RwResult   *like;     /* parts of the whole view stand where they stand in its drawing; NULL: in result's */
+  double            note_width; /* of papers: how long a line of their notes may be, mm */
 } RwDraft;
 
 /* Builders of views, and of the parts that views are put together from. */
@@ -63,6 +64,8 @@ typedef RwPoint (*RwMap) (const RwResult *result, double x, double y);
 
 /* Board with markers and binding, laid on the sheet by map from the frame of the axis. */
 void rw_draw_board (RwDraft *draft, RwMap map);
+/* A fret's number beside the bass edge; the higher its rank, the sooner it gives way to other lettering. */
+void rw_draw_fret_number (RwDraft *draft, int fret, RwMap map, int rank);
 /* The heel from above, in the plan: from a line across the neck to a circle round the pot's axis, with the
  * wall of the relief for the hoop. */
 void rw_draw_heel_above (RwDraft *draft, double place, double radius);
