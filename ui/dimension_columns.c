@@ -5,6 +5,7 @@
 
 #include "access.h"
 #include "care_work.h"
+#include "look.h"
 #include "words.h"
 
 /* At least, pixels; where the others leave less the list scrolls sideways. */
@@ -29,15 +30,6 @@ struct Column
   RwMeasureReport   report;
   gpointer          report_data;
 };
-
-static void
-set_class (GtkWidget *widget, const char *name, gboolean on)
-{
-  if (on)
-    gtk_widget_add_css_class (widget, name);
-  else
-    gtk_widget_remove_css_class (widget, name);
-}
 
 static void
 set_text (GtkWidget *label, const char *text)
@@ -104,9 +96,9 @@ show_needed (Column *column, GtkWidget *label, RwDimensionItem *item)
   const RwRow *row = rw_dimension_item_row (item);
   double needed = row != NULL ? rw_row_needed (row) : NAN;
 
-  set_class (label, "worked-out", !isnan (needed));
-  set_class (label, "strong",
-             !isnan (needed) && rw_shown_differ (needed, row->planned, rw_slot_dim (row->slot)->unit));
+  rw_look_set (label, "worked-out", !isnan (needed));
+  rw_look_set (label, "strong",
+               !isnan (needed) && rw_shown_differ (needed, row->planned, rw_slot_dim (row->slot)->unit));
   if (row == NULL)
     set_text (label, "");
   else
@@ -150,7 +142,7 @@ show_deviation (Column *column, GtkWidget *label, RwDimensionItem *item)
       text = deviation_text (number, !rw_shown_differ (off, 0, dim->unit) ? "" : off < 0 ? "−" : "+",
                              dim->tolerance > 0, out);
     }
-  set_class (label, "complaint", out);
+  rw_look_set (label, "complaint", out);
   set_text (label, text != NULL ? text : "");
 }
 
@@ -199,7 +191,7 @@ show_close_enough (Column *column, GtkWidget *label, RwDimensionItem *item)
       number = rw_number_bare (care->asked, rw_slot_dim (row->slot)->unit, style);
       text = g_strdup_printf (care->by_fitting ? C_("close enough", "± %s, fit") : "± %s", number);
     }
-  set_class (label, "strong", text != NULL && (care->takes_care || care->by_fitting));
+  rw_look_set (label, "strong", text != NULL && (care->takes_care || care->by_fitting));
   set_text (label, text != NULL ? text : "");
   gtk_widget_set_tooltip_text (label, text != NULL ? _(rw_tolerance_advice (care)) : NULL);
 }
@@ -250,7 +242,7 @@ show_name (Column *column, GtkWidget *expander, RwDimensionItem *item)
   g_autofree char *words = name_words (column, row);
 
   set_text (label, rw_dimension_item_title (item));
-  set_class (label, "group-name", row == NULL);
+  rw_look_set (label, "group-name", row == NULL);
   gtk_widget_set_tooltip_text (expander, words);
 }
 
@@ -298,7 +290,7 @@ take_measured (GtkWidget *entry, GtkListItem *cell)
     return;
   id = rw_slot_id (row->slot);
   taken = rw_document_measure (column->document, id, text, &error);
-  set_class (entry, "error", !taken);
+  rw_look_refused (entry, !taken);
   column->report (taken ? NULL : error->message, column->report_data);
 }
 
@@ -335,8 +327,8 @@ show_measured (Column *column, GtkWidget *entry, RwDimensionItem *item)
     return;
   text = measured_text (column, row);
   name = g_strdup_printf (_("Measured: %s"), rw_dimension_item_title (item));
-  set_class (entry, "error", FALSE);
-  set_class (entry, "measured", !isnan (row->measured));
+  rw_look_refused (entry, FALSE);
+  rw_look_set (entry, "measured", !isnan (row->measured));
   gtk_editable_set_text (GTK_EDITABLE (entry), text);
   rw_access_name (entry, name);
   tip = entry_words (column, row);

@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "access.h"
+#include "look.h"
 #include "mark.h"
 #include "param_choice.h"
 #include "param_entry.h"
@@ -266,8 +267,5 @@ rw_form_row_refresh (RwFormRow *self, RwChange what)
 void
 rw_form_row_mark (RwFormRow *self, gboolean marked)
 {
-  if (marked)
-    gtk_widget_add_css_class (GTK_WIDGET (self), "marked");
-  else
-    gtk_widget_remove_css_class (GTK_WIDGET (self), "marked");
+  rw_look_set (GTK_WIDGET (self), "marked", marked);
 }

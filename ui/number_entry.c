@@ -1,5 +1,7 @@
 #include "number_entry.h"
 
+#include "look.h"
+
 struct _RwNumberEntry
 {
   GtkEntry parent;
@@ -19,14 +21,8 @@ static guint entered_signal;
 static void
 complain (RwNumberEntry *self, const char *message)
 {
-  if (message != NULL)
-    gtk_widget_add_css_class (GTK_WIDGET (self), "error");
-  else
-    gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
+  rw_look_refused (GTK_WIDGET (self), message != NULL);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self), message);
-  gtk_accessible_update_state (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_STATE_INVALID,
-                               message != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE,
-                               -1);
 }
 
 static void

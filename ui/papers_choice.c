@@ -2,6 +2,7 @@
 
 #include <glib/gi18n.h>
 
+#include "look.h"
 #include "papers_rows.h"
 
 struct _RwPapersChoice
@@ -89,10 +90,7 @@ is_date (const char *text)
 static void
 complain_of_date (RwPapersChoice *self, const char *why)
 {
-  if (why != NULL)
-    gtk_widget_add_css_class (self->date_entry, "error");
-  else
-    gtk_widget_remove_css_class (self->date_entry, "error");
+  rw_look_refused (self->date_entry, why != NULL);
   gtk_widget_set_tooltip_text (self->date_entry, why);
 }
 

@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "look.h"
 #include "standing.h"
 #include "words.h"
 
@@ -27,13 +28,7 @@ static guint complaint_signal;
 static void
 complain (RwParamEntry *self, const char *message)
 {
-  if (message != NULL)
-    gtk_widget_add_css_class (GTK_WIDGET (self), "error");
-  else
-    gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
-  gtk_accessible_update_state (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_STATE_INVALID,
-                               message != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE,
-                               -1);
+  rw_look_refused (GTK_WIDGET (self), message != NULL);
   g_signal_emit (self, complaint_signal, 0, message);
 }
 
@@ -111,7 +106,7 @@ settle_for_good (RwParamEntry *self)
   self->edited = FALSE;
   rw_document_settle (self->document);
   fill (self);
-  gtk_widget_remove_css_class (GTK_WIDGET (self), "error");
+  rw_look_refused (GTK_WIDGET (self), FALSE);
 }
 
 static gboolean
@@ -288,10 +283,7 @@ rw_param_entry_refresh (RwParamEntry *self)
   gboolean worked_out = standing.kind == RW_STANDING_WORKED_OUT;
 
   gtk_editable_set_editable (GTK_EDITABLE (self), !worked_out);
-  if (worked_out)
-    gtk_widget_add_css_class (GTK_WIDGET (self), "worked-out");
-  else
-    gtk_widget_remove_css_class (GTK_WIDGET (self), "worked-out");
+  rw_look_set (GTK_WIDGET (self), "worked-out", worked_out);
   if (!self->edited)
     fill (self);
 }

@@ -6,6 +6,7 @@
 
 #include "check/listing.h"
 #include "access.h"
+#include "look.h"
 #include "words.h"
 
 struct _RwReadingEntry
@@ -35,15 +36,6 @@ ledger_entry (RwReadingEntry *self)
 }
 
 /* ---- what is shown ---- */
-
-static void
-set_class (GtkWidget *widget, const char *name, gboolean on)
-{
-  if (on)
-    gtk_widget_add_css_class (widget, name);
-  else
-    gtk_widget_remove_css_class (widget, name);
-}
 
 static void
 show_text (GtkWidget *entry, const char *text)
@@ -108,7 +100,7 @@ show_result (RwReadingEntry *self)
     words[count++] = deviation;
   text = g_strjoinv ("; ", (char **) words);
   gtk_label_set_text (GTK_LABEL (self->result), text);
-  set_class (self->result, "complaint", out);
+  rw_look_set (self->result, "complaint", out);
 }
 
 static void
@@ -119,11 +111,11 @@ show_entry (RwReadingEntry *self)
       = entry != NULL ? rw_readings_write (entry, rw_document_style (self->document)) : g_strdup ("");
 
   show_text (self->entry, text);
-  set_class (self->entry, "error", FALSE);
+  rw_look_refused (self->entry, FALSE);
   show_text (self->date, entry != NULL ? entry->date : "");
   show_text (self->note, entry != NULL ? entry->note : "");
   gtk_widget_set_sensitive (self->more, entry != NULL);
-  set_class (self->more, "noted", entry != NULL && entry->note[0] != '\0');
+  rw_look_set (self->more, "noted", entry != NULL && entry->note[0] != '\0');
   gtk_widget_set_tooltip_text (self->entry, entry != NULL && entry->note[0] != '\0' ? entry->note : NULL);
 }
 
@@ -151,8 +143,8 @@ rw_reading_entry_refresh (RwReadingEntry *self)
 static void
 complain (RwReadingEntry *self, GtkWidget *entry, const char *message)
 {
-  set_class (entry, "error", TRUE);
-  set_class (self->result, "complaint", TRUE);
+  rw_look_refused (entry, TRUE);
+  rw_look_set (self->result, "complaint", TRUE);
   gtk_label_set_text (GTK_LABEL (self->result), message);
 }
 
@@ -167,7 +159,7 @@ take_readings (RwReadingEntry *self)
 
   if (g_str_equal (text, shown))
     return;
-  set_class (self->entry, "error", FALSE);
+  rw_look_refused (self->entry, FALSE);
   if (!rw_document_measure (self->document, self->id, text, &error))
     complain (self, self->entry, error->message);
 }
@@ -182,7 +174,7 @@ take_note (RwReadingEntry *self)
 
   if (old == NULL || (g_str_equal (date, old->date) && g_str_equal (note, old->note)))
     return;
-  set_class (self->date, "error", FALSE);
+  rw_look_refused (self->date, FALSE);
   if (!rw_document_annotate (self->document, self->id, date, note, &error))
     complain (self, self->date, error->message);
 }

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "access.h"
+#include "look.h"
 #include "table/material.h"
 
 struct _RwShelfTable
@@ -72,7 +73,7 @@ take_text (RwShelfTable *self, GtkWidget *widget, const char *text)
     {
       g_autofree char *taken = rw_stock_field_write (item, field, self->style);
 
-      gtk_widget_remove_css_class (widget, "error");
+      rw_look_refused (widget, FALSE);
       if (GTK_IS_EDITABLE (widget))
         gtk_editable_set_text (GTK_EDITABLE (widget), taken);
       g_signal_emit (self, signals[SAID], 0, NULL);
@@ -81,7 +82,7 @@ take_text (RwShelfTable *self, GtkWidget *widget, const char *text)
     }
   else
     {
-      gtk_widget_add_css_class (widget, "error");
+      rw_look_refused (widget, TRUE);
       g_signal_emit (self, signals[SAID], 0, error->message);
     }
 }

@@ -6,6 +6,7 @@
 
 #include "model/retune.h"
 #include "access.h"
+#include "look.h"
 #include "words.h"
 #include "wrap_box.h"
 
@@ -146,10 +147,7 @@ say (RwTuningBar *self, const char *error)
     }
   gtk_label_set_text (GTK_LABEL (self->says), text->str);
   gtk_widget_set_sensitive (self->apply, error == NULL);
-  if (error != NULL)
-    gtk_widget_add_css_class (self->notes, "error");
-  else
-    gtk_widget_remove_css_class (self->notes, "error");
+  rw_look_refused (self->notes, error != NULL);
 }
 
 RwStudy *

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "access.h"
+#include "look.h"
 #include "words.h"
 #include "wrap_box.h"
 
@@ -143,10 +144,7 @@ wanted_value (RwWhatIfBar *self)
 
   if (*text != '\0' && !rw_quantity_read (text, unit, bare, style.decimal, &value, &error))
     value = NAN;
-  if (error != NULL)
-    gtk_widget_add_css_class (self->wanted, "error");
-  else
-    gtk_widget_remove_css_class (self->wanted, "error");
+  rw_look_refused (self->wanted, error != NULL);
   gtk_widget_set_tooltip_text (self->wanted, error != NULL ? error->message : NULL);
   return value;
 }
