@@ -14,6 +14,7 @@ struct _RwFindingRow
 
   RwDocument      *document;
   const RwFinding *finding;
+  GPtrArray       *held; /* the findings that it is one of: the document may have others by now */
 
   GtkWidget *mark, *severity, *text;
   GtkWidget *accepted; /* since when, and why */
@@ -237,6 +238,8 @@ rw_finding_row_show (RwFindingRow *self, const RwFinding *finding, gboolean open
   g_autofree char *name = g_strdup_printf ("%s. %s", rw_severity_words (finding->severity), words);
 
   self->finding = finding;
+  g_clear_pointer (&self->held, g_ptr_array_unref);
+  self->held = g_ptr_array_ref ((GPtrArray *) rw_document_findings (self->document));
   rw_mark_set (RW_MARK (self->mark), finding->severity);
   gtk_label_set_text (GTK_LABEL (self->severity), rw_severity_words (finding->severity));
   gtk_label_set_text (GTK_LABEL (self->text), words);
@@ -281,9 +284,17 @@ rw_finding_row_dispose (GObject *object)
 }
 
 static void
+rw_finding_row_finalize (GObject *object)
+{
+  g_clear_pointer (&RW_FINDING_ROW (object)->held, g_ptr_array_unref);
+  G_OBJECT_CLASS (rw_finding_row_parent_class)->finalize (object);
+}
+
+static void
 rw_finding_row_class_init (RwFindingRowClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = rw_finding_row_dispose;
+  G_OBJECT_CLASS (klass)->finalize = rw_finding_row_finalize;
 }
 
 static void

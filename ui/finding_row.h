@@ -11,7 +11,7 @@ G_DECLARE_FINAL_TYPE (RwFindingRow, rw_finding_row, RW, FINDING_ROW, GtkListBoxR
 
 GtkWidget *rw_finding_row_new (RwDocument *document);
 
-/* finding is one of the document's, and good until its next change.  Remedies are looked for only when open.
- */
+/* finding is one of the document's, and kept while it is shown: what the document finds meanwhile is shown later while
+ * something is dragged or the list is out of sight.  Remedies are looked for only when open. */
 void             rw_finding_row_show    (RwFindingRow *self, const RwFinding *finding, gboolean open);
 const RwFinding *rw_finding_row_finding (RwFindingRow *self);
