@@ -1,5 +1,7 @@
 #include "care_work.h"
 
+#include "work.h"
+
 #define BUILDS_GIVEN 10000
 #define SEED_GIVEN 1
 
@@ -31,7 +33,7 @@ struct _RwCareWork
   gboolean    care_fresh, spread_fresh; /* of the build as it is now; bands are as fresh as care */
   gboolean    broken_off;               /* the maker does not want the spread of this build */
 
-  Job        *job; /* at work; owned by its task */
+  Job        *job; /* at work, which owns it */
   gboolean    again, again_with_spread;
 };
 
@@ -62,7 +64,7 @@ work_bands_out (const Job *job)
 }
 
 static void
-run (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
+run (gpointer data)
 {
   Job *job = data;
 
@@ -70,7 +72,6 @@ run (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
   job->care = rw_care_new (&job->design, &job->measured);
   if (job->care != NULL && job->with_spread)
     job->spread = rw_spread_new (job->care->bench, job->care->sensitivity, &job->spread_job);
-  g_task_return_boolean (task, TRUE);
 }
 
 static void start (RwCareWork *self, gboolean with_spread);
@@ -92,10 +93,10 @@ take_results (RwCareWork *self, Job *job)
 }
 
 static void
-on_done (GObject *source, GAsyncResult *result, gpointer user_data)
+on_done (GObject *owner, gpointer data)
 {
-  RwCareWork *self = RW_CARE_WORK (source);
-  Job *job = self->job;
+  RwCareWork *self = RW_CARE_WORK (owner);
+  Job *job = data;
 
   self->job = NULL;
   if (self->again)
@@ -112,7 +113,7 @@ on_done (GObject *source, GAsyncResult *result, gpointer user_data)
 static void
 start (RwCareWork *self, gboolean with_spread)
 {
-  g_autoptr (GTask) task = g_task_new (self, NULL, on_done, NULL);
+  static const RwWorkKind working_out = { run, on_done, job_free };
   Job *job = g_new0 (Job, 1);
 
   job->design = *rw_document_design (self->document);
@@ -121,8 +122,7 @@ start (RwCareWork *self, gboolean with_spread)
   job->spread_job = (RwSpreadJob){ .builds = self->builds, .seed = self->seed, .threads = g_get_num_processors (),
                                    .stop = &job->stop, .done = &job->done };
   self->job = job;
-  g_task_set_task_data (task, job, job_free);
-  g_task_run_in_thread (task, run);
+  rw_work_start (&working_out, G_OBJECT (self), job);
   g_signal_emit (self, changed_signal, 0);
 }
 

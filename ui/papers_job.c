@@ -1,8 +1,10 @@
 #include "papers_job.h"
 
+#include "work.h"
+
 struct _RwPapersJob
 {
-  gatomicrefcount count;
+  int             count; /* of references, all on the main thread */
 
   /* Set before the thread starts. */
   RwProject      *project;
@@ -18,6 +20,7 @@ struct _RwPapersJob
   /* Made by it, and looked at when it has ended. */
   RwPaperSet *set;
   int         pages, files;
+  GError     *error;
 };
 
 static void
@@ -29,13 +32,14 @@ job_free (RwPapersJob *job)
   g_free (job->date);
   g_free (job->revision);
   g_free (job->path);
+  g_clear_error (&job->error);
   g_free (job);
 }
 
 void
 rw_papers_job_unref (RwPapersJob *job)
 {
-  if (g_atomic_ref_count_dec (&job->count))
+  if (--job->count == 0)
     job_free (job);
 }
 
@@ -50,49 +54,42 @@ take_progress (int done, int of, gpointer data)
 }
 
 static void
-write_folder (RwPapersJob *job, GError **error)
+write_folder (RwPapersJob *job)
 {
   g_autoptr (GPtrArray) files = g_ptr_array_new_with_free_func (g_free);
 
-  rw_papers_write (job->project, &job->options, job->path, files, error);
+  rw_papers_write (job->project, &job->options, job->path, files, &job->error);
   job->files = (int) files->len;
 }
 
 static void
-work (GTask *task, gpointer source, gpointer task_data, GCancellable *cancellable)
+run (gpointer data)
 {
-  RwPapersJob *job = task_data;
-  GError *error = NULL;
+  RwPapersJob *job = data;
 
   switch (job->task)
     {
     case RW_PAPERS_LOOK:
-      job->set = rw_paper_set_new (job->project, &job->options, &error);
+      job->set = rw_paper_set_new (job->project, &job->options, &job->error);
       break;
     case RW_PAPERS_FILE:
-      rw_papers_write_pdf (job->project, &job->options, job->path, &job->pages, &error);
+      rw_papers_write_pdf (job->project, &job->options, job->path, &job->pages, &job->error);
       break;
     case RW_PAPERS_FOLDER:
-      write_folder (job, &error);
+      write_folder (job);
       break;
     }
-  if (error != NULL)
-    g_task_return_error (task, error);
-  else
-    g_task_return_boolean (task, TRUE);
 }
 
 static void
-tell (GObject *source, GAsyncResult *result, gpointer user_data)
+tell (GObject *owner, gpointer data)
 {
-  RwPapersJob *job = user_data;
-  g_autoptr (GError) error = NULL;
-  RwPapersOutcome outcome = { .path = job->path, .pages = job->pages, .files = job->files };
+  RwPapersJob *job = data;
+  RwPapersOutcome outcome
+      = { .path = job->path, .pages = job->pages, .files = job->files, .error = job->error };
 
-  g_task_propagate_boolean (G_TASK (result), &error);
-  outcome.error = error;
   outcome.set = g_steal_pointer (&job->set);
-  job->done (job, &outcome, source);
+  job->done (job, &outcome, owner);
   job->set = outcome.set;
 }
 
@@ -104,10 +101,10 @@ rw_papers_job_start (const RwProject       *project,
                      RwPapersDone           done,
                      GObject               *data)
 {
+  static const RwWorkKind making = { run, tell, (GDestroyNotify) rw_papers_job_unref };
   RwPapersJob *job = g_new0 (RwPapersJob, 1);
-  g_autoptr (GTask) thread = g_task_new (data, NULL, tell, job);
 
-  g_atomic_ref_count_init (&job->count);
+  job->count = 2; /* the caller's and the work's */
   job->project = rw_project_copy (project);
   job->options = *options;
   job->only = g_strdupv ((char **) options->only);
@@ -122,9 +119,7 @@ rw_papers_job_start (const RwProject       *project,
   job->options.progress = take_progress;
   job->options.progress_data = job;
 
-  g_atomic_ref_count_inc (&job->count);
-  g_task_set_task_data (thread, job, (GDestroyNotify) rw_papers_job_unref);
-  g_task_run_in_thread (thread, work);
+  rw_work_start (&making, data, job);
   return job;
 }
 

@@ -1,5 +1,7 @@
 #include "stock_work.h"
 
+#include "work.h"
+
 typedef struct
 {
   RwDesign   design;
@@ -19,7 +21,7 @@ struct _RwStockWork
   RwCutting  *cutting;
   GPtrArray  *remedies;
   RwDesign    used;
-  Job        *job;  /* at work; owned by its task */
+  Job        *job;  /* at work, which owns it */
   RwShelf    *next; /* wanted when it has ended */
   gboolean    given_up;
 };
@@ -46,7 +48,7 @@ go_on (gpointer data)
 }
 
 static void
-run (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
+run (gpointer data)
 {
   Job *job = data;
   g_autofree RwResult *result = g_new (RwResult, 1);
@@ -55,7 +57,6 @@ run (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
   job->used = result->used;
   job->cutting = rw_cutting_new (result, job->shelf, FALSE, go_on, job);
   job->remedies = rw_stock_remedies (&job->design, &job->measured, job->shelf, job->cutting, go_on, job);
-  g_task_return_boolean (task, TRUE);
 }
 
 static void start (RwStockWork *self, RwShelf *shelf);
@@ -71,10 +72,9 @@ take_results (RwStockWork *self, Job *job)
 }
 
 static void
-on_done (GObject *source, GAsyncResult *result, gpointer user_data)
+on_done (GObject *owner, gpointer job)
 {
-  RwStockWork *self = RW_STOCK_WORK (source);
-  Job *job = self->job;
+  RwStockWork *self = RW_STOCK_WORK (owner);
 
   self->job = NULL;
   if (self->next != NULL)
@@ -91,7 +91,7 @@ on_done (GObject *source, GAsyncResult *result, gpointer user_data)
 static void
 start (RwStockWork *self, RwShelf *shelf)
 {
-  g_autoptr (GTask) task = g_task_new (self, NULL, on_done, NULL);
+  static const RwWorkKind planning = { run, on_done, job_free };
   Job *job = g_new0 (Job, 1);
 
   job->design = *rw_document_design (self->document);
@@ -99,8 +99,7 @@ start (RwStockWork *self, RwShelf *shelf)
   job->shelf = shelf;
   self->job = job;
   self->given_up = FALSE;
-  g_task_set_task_data (task, job, job_free);
-  g_task_run_in_thread (task, run);
+  rw_work_start (&planning, G_OBJECT (self), job);
   g_signal_emit (self, changed_signal, 0);
 }
 
