@@ -44,6 +44,8 @@ static const struct
   { "hooks.first", "neck_takes_one", N_("The neck takes one place") },
   { "joint.kind", "rods", N_("Rods") },
   { "joint.kind", "stick", N_("Stick") },
+  { "frets.slots", "across", N_("Right across") },
+  { "frets.slots", "own", N_("Each string has its own") },
   { "setup.neck_flex", "yes", N_("Yes") },
   { "setup.neck_flex", "no", N_("No, a stiff neck") },
 };
@@ -191,6 +193,14 @@ lengths_text (const RwLengthList *list, RwStyle style)
       g_string_append_printf (text, "%s%s", i > 0 ? "; " : "", length);
     }
   return g_string_free (text, FALSE);
+}
+
+RwStyle
+rw_style_fine (RwStyle style)
+{
+  if (rw_units_parts (style.units) > 0)
+    style.units = RW_UNITS_INCH;
+  return style;
 }
 
 char *

@@ -181,7 +181,7 @@ check_fret_places (RwCheck *check)
 
   for (int n = 1; n <= plan->last; n++)
     {
-      double off = plan->fret_x[n] - plan->length * (1.0 - exp2 (-n / 12.0));
+      double off = plan->fret_x[n] - check->result->asked[RW_FRETS_POSITION + n];
 
       if (fabs (off) > fabs (most))
         {

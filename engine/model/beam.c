@@ -11,8 +11,8 @@ static RwSection
 section_at (const RwBeam *beam, double x, double width, gboolean channel)
 {
   const RwDesign *d = beam->m->d;
-  double neck = beam->m->wood * rw_woods[d->neck_wood].modulus_gpa * 1000;
-  double board = beam->m->wood * rw_woods[d->neck_board_wood].modulus_gpa * 1000;
+  double neck = beam->m->guessed.wood * rw_woods[d->neck_wood].modulus_gpa * 1000;
+  double board = beam->m->guessed.wood * rw_woods[d->neck_board_wood].modulus_gpa * 1000;
   double t = d->fretboard_thickness;
   double first = beam->m->r->plan.fret_x[1];
   double depth = d->neck_thickness_first - t

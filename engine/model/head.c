@@ -77,3 +77,17 @@ rw_model_head (RwModel *m)
   double load = rw_settle (m, RW_HEAD_LOAD, 2 * G_PI * m->rh * 1e-3 * tension);
   rw_settle (m, RW_HEAD_LOAD_PER_HOOK, load / d->hooks_count);
 }
+
+/* The lowest mode of the air in the pot that goes from side to side: 1.841184, the first zero of J_1', over 2 pi Ri.
+ * Source: D. Politzer, arXiv 1608.04620, who measured close to it on an open back.  Speed of sound: 331.3 m/s at 0 degC,
+ * with the root of the absolute temperature (from memory).  Neglects what moves in and out under the back edge, and the
+ * head, which this mode leaves at rest as a whole. */
+void
+rw_model_air (RwModel *m)
+{
+  double inside = 2e-3 * m->ri;
+  double speed = 331.3 * sqrt (1 + m->d->setup_temperature / 273.15);
+
+  if (inside > 0)
+    rw_settle (m, RW_HEAD_AIR, 1.841183781 * speed / (G_PI * inside));
+}

@@ -20,10 +20,11 @@ relaxed_excess (double ri, void *data)
 }
 
 static double
-predicted_springback (const RwDesign *d, double bore)
+predicted_springback (const RwModel *m, double bore)
 {
+  const RwDesign *d = m->d;
   const RwMetal *metal = &rw_metals[d->hoop_material];
-  Bend bend = { d->hoop_thickness, (bore + d->hoop_thickness) / 2, metal->yield_mpa / (metal->modulus_gpa * 1000) };
+  Bend bend = { d->hoop_thickness, (bore + d->hoop_thickness) / 2, m->guessed.yield * metal->yield_mpa / (metal->modulus_gpa * 1000) };
   double limit = 0.5 * bend.thickness / bend.yield_per_modulus;
   double former = 2 * rw_root (relaxed_excess, &bend, 0, limit) - d->hoop_thickness;
 
@@ -41,7 +42,7 @@ rw_model_hoop (RwModel *m)
   rw_settle (m, RW_HOOP_OVERLAP, (d->head_nominal + 2 * d->head_band - bore) / 2);
   rw_settle (m, RW_HOOP_STRIP, G_PI * (bore + t) - d->hoop_joint_gap);
 
-  double springback = d->hoop_springback_test > 0 ? d->hoop_springback_test : predicted_springback (d, bore);
+  double springback = d->hoop_springback_test > 0 ? d->hoop_springback_test : predicted_springback (m, bore);
   springback = rw_settle (m, RW_HOOP_SPRINGBACK, springback);
   rw_settle (m, RW_HOOP_FORMER, bore / (1 + springback / 100));
 

@@ -18,11 +18,23 @@ typedef struct
   double x, y;
 } RwPoint2;
 
+/* What nobody knows well and no parameter says; see band.h. */
+typedef struct
+{
+  double wood;  /* stiffness of the neck's wood and board over that in the table */
+  double ends;  /* of the strings: 0 hinged, as the model takes them, to 1 clamped */
+  double grain; /* 1 flat-sawn, as the model takes all wood, to 0 quarter-sawn */
+  double yield; /* strength of the hoop's metal over that in the table */
+} RwGuessed;
+
+#define RW_GUESSED ((RwGuessed){ 1, 0, 1, 1 })
+
 typedef struct
 {
   const RwDesign   *d; /* with measured parameters in place */
   const RwMeasured *measured;
   RwResult         *r;
+  RwGuessed         guessed;
 
   /* Strings, from 1. */
   double tension[RW_STRINGS_MAX + 1];   /* N */
@@ -35,8 +47,8 @@ typedef struct
   double bolt_depth;  /* shoe bolt below the head plane, mm */
   double strip_width; /* of segments, thickness of staves; NaN for plies */
   double crown;       /* 0 for a fretless board */
-  double wood;        /* stiffness of the neck's wood and board over that in the table */
-  double fret_cents[RW_FRETS_MAX + 1]; /* what each place is to sound over the nut */
+  /* What string i is to sound at place n over its own start, cents. */
+  double wanted[RW_STRINGS_MAX + 1][RW_FRETS_MAX + 1];
 } RwModel;
 
 /* The measured value of a slot, else the worked-out one; nothing is stored. */
@@ -68,13 +80,18 @@ rw_settled (const RwModel *m, int slot)
   return m->r->value[slot];
 }
 
-/* rw_solve() with a neck that is stiffer by a factor than its woods in the table. */
-void rw_solve_with_wood (const RwDesign *design, const RwMeasured *measured, double wood, RwResult *result);
+/* rw_solve() with something else for what is guessed. */
+void rw_solve_guessed (const RwDesign *design, const RwMeasured *measured, RwGuessed guessed, RwResult *result);
+
+/* The design as it was solved, with neck and bridge taken for what they have come out as: to ask what else changes when
+ * the instrument stands.  One that could not be solved stays as it is. */
+RwDesign rw_as_it_stands (const RwResult *result);
 
 /* In the order in which they run. */
 void rw_model_strings   (RwModel *m);
 void rw_model_head      (RwModel *m);
 void rw_model_rim       (RwModel *m);
+void rw_model_air       (RwModel *m); /* in the pot */
 void rw_model_hoop      (RwModel *m);
 void rw_model_plan      (RwModel *m);
 void rw_model_side      (RwModel *m);

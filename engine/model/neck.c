@@ -1,5 +1,6 @@
 /* Neck and fretboard: widths, lengths, thicknesses, facets, blank. */
 #include "plan.h"
+#include "slots.h"
 #include "profile.h"
 #include "rim.h"
 
@@ -75,9 +76,10 @@ frets (RwModel *m)
       double across = width_at_fret (m, n) / cos (lean);
       double length = rw_settle (m, RW_FRETS_LENGTH + n, across - 2 * d->frets_end_inset);
       double tang = across - 2 * (d->fretboard_binding + d->fretboard_tang_clear);
+      RwSlotPiece pieces[RW_STRINGS_MAX];
 
       rw_settle (m, RW_FRETS_TANG + n, d->fretboard_binding > 0 ? tang : length);
-      wire += length + 6;
+      wire += length + 6 * rw_slot_pieces (m->r, n, pieces);
     }
   rw_settle (m, RW_FRETS_WIRE_TOTAL, wire);
   double slot = rw_settle (m, RW_FRETS_SLOT_DEPTH, d->frets_tang_depth + 0.3);

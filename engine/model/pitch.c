@@ -1,15 +1,17 @@
 #include "pitch.h"
 
+#include "slots.h"
 #include "string_load.h"
 
 typedef struct
 {
   double stiffness; /* E A of plain wire or core, N */
   double bending;   /* E I, N mm2 */
+  double clamped;   /* 0 hinged ends to 1 clamped */
   double mass;      /* kg/m */
   double open;      /* Hz */
   double tension;   /* N */
-  int    start;     /* fret where it starts, 0 the nut */
+  int    string;    /* which one it is */
   double from;      /* where that is, mm from the nut line */
   double nut;       /* height of that end over the fret plane, mm */
   double reach;     /* from there to the bridge, along the plane */
@@ -24,10 +26,16 @@ distance (double along, double across)
   return sqrt (along * along + across * across);
 }
 
-static double
-inharmonicity (const Wire *wire, double tension, double length)
+double
+rw_pitch_stiffened (double end, double clamped)
 {
-  return G_PI * G_PI * wire->bending / (tension * length * length);
+  return sqrt (1 + G_PI * G_PI * end * end) + clamped * (2 * end + 4 * end * end);
+}
+
+static double
+stiffened (const Wire *wire, double tension, double length)
+{
+  return rw_pitch_stiffened (sqrt (wire->bending / tension) / length, wire->clamped);
 }
 
 static double
@@ -36,16 +44,23 @@ frequency (const Wire *wire, double tension, double stretch, double length)
   double mass = wire->mass * wire->strained / (wire->strained + stretch);
   double speed = sqrt (tension / mass);
 
-  return speed * sqrt (1 + inharmonicity (wire, tension, length)) / (2 * length * 1e-3);
+  return speed * stiffened (wire, tension, length) / (2 * length * 1e-3);
 }
 
-/* The open string tuned: T (1 + B) = mu (2 l f)^2, and T B = pi^2 E I/l^2 whatever T. */
+/* The open string tuned: T (1 + B) = mu (2 l f)^2, and T B = pi^2 E I/l^2 whatever T.  Clamped ends take off some
+ * thousandths more, each round of which tells the next to a hundredth. */
 static void
 tune (Wire *wire, double length)
 {
   double speed = 2 * length * 1e-3 * wire->open;
 
   wire->tension = wire->mass * speed * speed - G_PI * G_PI * wire->bending / (length * length);
+  for (int round = 0; round < 6 && wire->clamped > 0; round++)
+    {
+      double up = stiffened (wire, wire->tension, length);
+
+      wire->tension = wire->mass * speed * speed / (up * up);
+    }
   wire->length = length;
 }
 
@@ -58,6 +73,7 @@ take_string (const RwModel *m, int i)
 
   return (Wire){ .stiffness = modulus * G_PI * d2 / 4,
                  .bending = modulus * G_PI * d2 * d2 / 64,
+                 .clamped = m->guessed.ends,
                  .mass = m->mass[i],
                  .open = m->frequency[i] };
 }
@@ -78,7 +94,7 @@ string_up (const RwModel *m, int string, Ends ends)
   Wire wire = take_string (m, string);
   gboolean is_short = string > plan->full;
 
-  wire.start = is_short ? (int) m->d->fifth_start_fret : 0;
+  wire.string = string;
   wire.from = (is_short ? plan->short_x : 0) + ends.forward;
   wire.nut = is_short ? m->d->fifth_start_height + side->lift_short : m->d->nut_string_height + side->pull_up;
   wire.reach = plan->length - wire.from + ends.back;
@@ -95,7 +111,7 @@ static double
 note_at (const RwModel *m, const Wire *wire, int fret)
 {
   const RwSide *side = &m->r->side;
-  double d = m->r->plan.fret_x[fret] - wire->from, crown = side->lift[fret];
+  double d = rw_slot_place (m->r, wire->string, fret) - wire->from, crown = side->lift[fret];
   double speaking = distance (wire->reach - d, side->fret_plane - crown);
   double stretch = distance (d, wire->nut - crown) + speaking - wire->length;
   double tension = wire->stiffness * ((wire->strained + stretch) / wire->unstrained - 1);
@@ -106,7 +122,7 @@ note_at (const RwModel *m, const Wire *wire, int fret)
 static double
 cents_off (const RwModel *m, const Wire *wire, int fret, double note)
 {
-  return 1200 * log2 (note / wire->open) - (m->fret_cents[fret] - m->fret_cents[wire->start]);
+  return 1200 * log2 (note / wire->open) - m->wanted[wire->string][fret];
 }
 
 static double

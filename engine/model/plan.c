@@ -2,6 +2,8 @@
  * towards the body, y to the treble side. */
 #include "plan.h"
 
+#include "slots.h"
+
 double
 rw_plan_string_y (const RwPlan *plan, int string, double x)
 {
@@ -53,28 +55,36 @@ rw_plan_middle (const RwPlan *plan, double x)
   return 0.5 * (rw_plan_treble (plan, x) + rw_plan_bass (plan, x));
 }
 
-/* Position of fret n: L (1 - 2^(-n/12)).  Measured places count as measured.
+/* L (1 - 1/q) for a note q times as high.  Measured places count as measured.
  * Source: equal temperament; G. Byers, "Classic guitar intonation", American Lutherie 47 (1996). */
-double
-rw_fret_cents (const RwDesign *d, int n)
-{
-  const RwCentsList *off = &d->frets_temperament;
-  int step = (n - 1) % RW_TONES;
-
-  return 100 * n + (n >= 1 && step < off->count ? off->at[step] : 0);
-}
-
-/* L (1 - 1/q) for a note q times as high. */
 static void
 place_frets (RwModel *m, RwPlan *plan)
 {
+  gboolean across = m->d->frets_slots == RW_SLOTS_ACROSS;
+
   plan->last = m->d->frets_count > 0 ? (int) m->d->frets_count : 24;
   for (int n = 0; n <= RW_FRETS_MAX; n++)
     {
-      m->fret_cents[n] = rw_fret_cents (m->d, n);
-      plan->fret_x[n] = plan->length * (1 - exp2 (-m->fret_cents[n] / 1200));
-      if (n >= 1 && n <= plan->last)
+      plan->fret_x[n] = plan->length * (1 - exp2 (-rw_fret_cents (m->d, n) / 1200));
+      if (n >= 1 && n <= plan->last && across)
         plan->fret_x[n] = rw_settle (m, RW_FRETS_POSITION + n, plan->fret_x[n]);
+    }
+}
+
+/* What each string is to sound at each fret, and where it has slots of its own for that. */
+static void
+place_slots (RwModel *m, const RwPlan *plan)
+{
+  for (int i = 1; i <= plan->strings; i++)
+    {
+      int first = i > plan->full ? (int) m->d->fifth_start_fret + 1 : 1;
+
+      for (int n = first; n <= RW_FRETS_MAX; n++)
+        {
+          m->wanted[i][n] = rw_slot_cents (m->d, i, n);
+          if (n <= plan->last && m->d->frets_slots == RW_SLOTS_OWN)
+            rw_settle (m, RW_SLOT2 (RW_FRETS_SLOT, i, n), rw_slot_planned (m->d, plan, i, n));
+        }
     }
 }
 
@@ -122,5 +132,6 @@ rw_model_plan (RwModel *m)
   plan->short_x = plan->short_y = NAN;
   if (plan->has_short)
     place_short_string (m, plan);
+  place_slots (m, plan);
   plan->nut_middle = rw_settle (m, RW_NECK_OFFSET_AT_NUT, rw_plan_middle (plan, 0));
 }

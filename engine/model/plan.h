@@ -5,5 +5,3 @@
 
 double rw_plan_width  (const RwPlan *plan, double x);
 double rw_plan_middle (const RwPlan *plan, double x);
-/* What fret n is to sound over the nut, cents: equal steps and what the temperament adds. */
-double rw_fret_cents  (const RwDesign *d, int n);

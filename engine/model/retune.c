@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "table/note.h"
+#include "model.h"
 
 /* ---- other notes ---- */
 
@@ -82,7 +83,7 @@ rw_retune (const RwResult   *now,
            GError          **error)
 {
   g_autofree RwMeasured *kept = g_new (RwMeasured, 1);
-  RwDesign design = now->used;
+  RwDesign design = rw_as_it_stands (now);
 
   if (!set_notes (&design.strings_set, notes, design.tuning_a4, error))
     return FALSE;
@@ -91,12 +92,6 @@ rw_retune (const RwResult   *now,
   else
     rw_measured_init (kept);
   keep_what_stays (kept, now);
-  if (now->side.outcome == RW_SIDE_SOLVED)
-    {
-      design.neck_solve_for = RW_SOLVE_ACTION;
-      design.neck_angle = now->side.angle * 180 / G_PI;
-      design.bridge_height = now->side.bridge_height;
-    }
   /* Held strings were those of the old notes. */
   kept->holds_param[RW_P_strings_set] = FALSE;
   rw_solve (&design, kept, then);
@@ -124,45 +119,4 @@ rw_capo (const RwResult *result, int fret, RwCapo *capo)
   /* At one length the pull goes with the square of the note. */
   capo->peg_pull = up * up * result->value[RW_STRINGS_TENSION + plan->strings];
   capo->peg_share = up * up * result->value[RW_STRINGS_STRENGTH_SHARE + plan->strings];
-}
-
-/* ---- slots of each string's own ---- */
-
-/* Ratios to the keynote.  Just: five-limit scale.  Meantone: fifths of the fourth root of 5, E flat to G sharp.
- * Pythagorean: fifths of 3/2, E flat to G sharp.  J. M. Barbour, Tuning and Temperament, 1951; from memory. */
-#define F 1.4953487812212205 /* 5^(1/4) */
-
-const RwTemperament rw_temperaments[] = {
-  { "just", N_("Just, five-limit"),
-    { 1, 16.0 / 15, 9.0 / 8, 6.0 / 5, 5.0 / 4, 4.0 / 3, 45.0 / 32, 3.0 / 2, 8.0 / 5, 5.0 / 3, 9.0 / 5, 15.0 / 8 } },
-  { "meantone", N_("Quarter-comma meantone"),
-    { 1, F * F * F * F * F * F * F / 16, F * F / 2, 4 / (F * F * F), F * F * F * F / 4, 2 / F,
-      F * F * F * F * F * F / 8, F, F * F * F * F * F * F * F * F / 16, F * F * F / 2, 4 / (F * F),
-      F * F * F * F * F / 4 } },
-  { "pythagorean", N_("Pythagorean"),
-    { 1, 2187.0 / 2048, 9.0 / 8, 32.0 / 27, 81.0 / 64, 4.0 / 3, 729.0 / 512, 3.0 / 2, 6561.0 / 4096, 27.0 / 16,
-      16.0 / 9, 243.0 / 128 } },
-};
-const int rw_temperaments_count = G_N_ELEMENTS (rw_temperaments);
-
-void
-rw_temperament_cents (const RwTemperament *temperament, int key, double cents[RW_TONES])
-{
-  for (int tone = 0; tone < RW_TONES; tone++)
-    cents[(key + tone) % RW_TONES] = 1200 * log2 (temperament->ratios[tone]) - 100 * tone;
-}
-
-double
-rw_temper_slot (const RwResult *result, const double cents[RW_TONES], int i, int n)
-{
-  const RwDesign *d = &result->used;
-  double steps = 12 * log2 (rw_note_frequency (d->strings_set.at[i - 1].note, d->tuning_a4) / d->tuning_a4);
-  int start = i > result->plan.full ? (int) d->fifth_start_fret : 0;
-  /* The string's own note over C: A4 is nine over one.  start is taken off, n put on. */
-  int own = ((int) lround (steps) + 9) % RW_TONES;
-  int note = ((own - start + n) % RW_TONES + RW_TONES) % RW_TONES;
-  double from = result->plan.fret_x[start];
-  double up = 100 * (n - start) + cents[note] - cents[(own + RW_TONES) % RW_TONES];
-
-  return from + (result->plan.length - from) * (1 - exp2 (-up / 1200));
 }

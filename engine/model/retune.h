@@ -1,4 +1,4 @@
-/* Other notes on the same strings: retuning, a capo, slots of each string's own.
+/* Other notes on the same strings: retuning, a capo.
  *
  * All work on a solved build and are called when asked for, not while dragging.
  */
@@ -35,23 +35,3 @@ typedef struct
 
 /* fret: 0 for none, up to the last. */
 void rw_capo (const RwResult *result, int fret, RwCapo *capo);
-
-/* A temperament by notes: cents off equal temperament of C, C sharp ... B.  Then each string wants slots
- * of its own at some frets.
- *
- * rw_temper_slot: mm from the nut line to the slot of string i at fret n, whose own note is tuned by the
- * temperament too.  A short string's fret is counted from the nut. */
-double rw_temper_slot (const RwResult *result, const double cents[RW_TONES], int i, int n);
-
-typedef struct
-{
-  const char *id;
-  const char *label;
-  double      ratios[RW_TONES]; /* of the tones of a scale from its keynote */
-} RwTemperament;
-
-extern const RwTemperament rw_temperaments[];
-extern const int           rw_temperaments_count;
-
-/* Cents off equal temperament of C ... B for a temperament whose keynote is key semitones over C. */
-void rw_temperament_cents (const RwTemperament *temperament, int key, double cents[RW_TONES]);

@@ -31,12 +31,27 @@ free_what_is_not_measured (RwDesign *used, const RwMeasured *measured)
     used->neck_solve_for = angle ? RW_SOLVE_ACTION : RW_SOLVE_ANGLE;
 }
 
+RwDesign
+rw_as_it_stands (const RwResult *result)
+{
+  RwDesign design = result->used;
+
+  if (result->side.outcome == RW_SIDE_SOLVED)
+    {
+      design.neck_solve_for = RW_SOLVE_ACTION;
+      design.neck_angle = result->value[RW_NECK_ANGLE]; /* a shim adds to it */
+      design.bridge_height = result->side.bridge_height;
+    }
+  return design;
+}
+
 static void
 run_parts (RwModel *m)
 {
   rw_model_strings (m);
   rw_model_head (m);
   rw_model_rim (m);
+  rw_model_air (m);
   rw_model_hoop (m);
   rw_model_plan (m);
   rw_model_side (m);
@@ -57,13 +72,13 @@ run_parts (RwModel *m)
 void
 rw_solve (const RwDesign *design, const RwMeasured *measured, RwResult *result)
 {
-  rw_solve_with_wood (design, measured, 1, result);
+  rw_solve_guessed (design, measured, RW_GUESSED, result);
 }
 
 void
-rw_solve_with_wood (const RwDesign *design, const RwMeasured *measured, double wood, RwResult *result)
+rw_solve_guessed (const RwDesign *design, const RwMeasured *measured, RwGuessed guessed, RwResult *result)
 {
-  RwModel m = { .d = &result->used, .measured = measured, .r = result, .wood = wood };
+  RwModel m = { .d = &result->used, .measured = measured, .r = result, .guessed = guessed };
 
   for (int slot = 0; slot < RW_SLOT_COUNT; slot++)
     {

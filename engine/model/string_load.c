@@ -1,7 +1,7 @@
 #include "string_load.h"
 
 #include "table/note.h"
-#include "plan.h"
+#include "slots.h"
 
 #define WRAP_KG_M3 8800.0
 

@@ -76,6 +76,7 @@ typedef struct
 /* Names for the places of choices, in the order of their options in params.def. */
 enum { RW_HANDED_RIGHT, RW_HANDED_LEFT };
 enum { RW_SQUARE_TO_NECK, RW_SQUARE_TO_STRINGS };
+enum { RW_SLOTS_ACROSS, RW_SLOTS_OWN };
 enum { RW_ROUTE_SIDE_PEG, RW_ROUTE_TUNNEL };
 enum { RW_SOLVE_ANGLE, RW_SOLVE_BRIDGE, RW_SOLVE_ACTION };
 enum { RW_RIM_SEGMENTS, RW_RIM_STAVES, RW_RIM_PLIES };

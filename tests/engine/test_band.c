@@ -86,7 +86,7 @@ static void
 test_wood (void)
 {
   g_autoptr (Banded) banded = banded_new ("neck.rod_present=no|setup.neck_flex=no|@head.tension=6000|"
-                                            "@strings.modulus=200");
+                                            "@strings.modulus=200|strings.set=D4 0.254 p; B3 0.305 p; G3 0.4 p; G4 0.254 p short");
   double relief = built_value (banded->built, "neck.relief_unrodded");
 
   expected_near ("low", banded->bands->low[RW_NECK_RELIEF_UNRODDED], relief / 1.22, 1e-3 * relief);
@@ -105,6 +105,58 @@ test_action (void)
   expected_near ("half of it", action, sag / 2, 0.01 * sag);
 }
 
+/* A wound string weighs 2 % more or less than its wires seem to, and pulls as much more or less; weighed it pulls what it
+ * pulls. */
+static void
+test_wound (void)
+{
+  g_autoptr (Banded) guessed = banded_new ("strings.set=D4 0.254 p; B3 0.305 p; D3 0.559 w 0.305");
+  g_autoptr (Banded) weighed = banded_new ("strings.set=D4 0.254 p; B3 0.305 p; D3 0.559 w 0.305 mass=0.0016");
+  double pull = built_value (guessed->built, "strings.tension[3]");
+
+  expected_near ("least", guessed->bands->low[RW_STRINGS_TENSION + 3], 0.98 * pull, 1e-9 * pull);
+  expected_near ("most", guessed->bands->high[RW_STRINGS_TENSION + 3], 1.02 * pull, 1e-9 * pull);
+  g_assert_true (isnan (weighed->bands->low[RW_STRINGS_TENSION + 3]));
+}
+
+/* Hinged ends are the least: clamped ones set the bridge of a true fret 12 back by 2 d L (1/(L/2) - 1/L) = 2 d in first
+ * order, d = sqrt (E I/T) = 1.962 mm for a G3 of .016 in on 666.75 mm. */
+static void
+test_ends (void)
+{
+  g_autoptr (Banded) banded = banded_new ("scale.length=666.75|setup.neck_flex=no|@head.tension=6000|@strings.modulus=200|"
+                                          "strings.set=G3 0.4064 p; G3 0.4064 p; G3 0.4064 p");
+  double set_back = built_value (banded->built, "bridge.compensation[1]");
+
+  expected_near ("most", banded->bands->high[RW_BRIDGE_COMPENSATION + 1] - set_back, 2 * 1.962, 0.15);
+  g_assert_true (banded->bands->low[RW_BRIDGE_COMPENSATION + 1] == set_back);
+}
+
+/* Quarter-sawn sugar maple moves 0.00165 where flat-sawn moves 0.00353, per size and per cent of moisture: Wood Handbook,
+ * table 13-5.  The model goes by the more. */
+static void
+test_grain (void)
+{
+  g_autoptr (Banded) banded = banded_new ("rim.construction=plies|rim.course_wood=maple_hard");
+  double shrinks = built_value (banded->built, "move.rim_height_low");
+
+  expected_near ("most", banded->bands->low[RW_MOVE_RIM_HEIGHT_LOW], shrinks, 1e-9);
+  expected_near ("least", banded->bands->high[RW_MOVE_RIM_HEIGHT_LOW], shrinks * 0.00165 / 0.00353, 1e-9);
+}
+
+/* A stiffer temper springs back more, so it wants a smaller former; a test bend ends the guessing. */
+static void
+test_temper (void)
+{
+  g_autoptr (Banded) guessed = banded_new ("");
+  g_autoptr (Banded) tested = banded_new ("hoop.springback_test=6");
+  double former = built_value (guessed->built, "hoop.former");
+
+  g_assert_cmpfloat (guessed->bands->low[RW_HOOP_FORMER], <, former);
+  g_assert_cmpfloat (guessed->bands->high[RW_HOOP_FORMER], >, former);
+  g_assert_true (isnan (tested->bands->low[RW_HOOP_FORMER]));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -114,5 +166,9 @@ main (int argc, char **argv)
   g_test_add_func ("/band/inside", test_inside);
   g_test_add_func ("/band/wood", test_wood);
   g_test_add_func ("/band/action", test_action);
+  g_test_add_func ("/band/wound", test_wound);
+  g_test_add_func ("/band/ends", test_ends);
+  g_test_add_func ("/band/grain", test_grain);
+  g_test_add_func ("/band/temper", test_temper);
   return g_test_run ();
 }

@@ -53,7 +53,7 @@ neck_new (const char *board, double width, RwQuadrant quadrant)
   neck->design.fretboard_thickness = 5;
   neck->design.neck_thickness_first = neck->design.neck_thickness_last = 25;
   neck->result.plan = (RwPlan){ .strings = 1, .full = 1, .length = 650, .edge_margin = width / 2 };
-  neck->model = (RwModel){ .d = &neck->design, .r = &neck->result, .wood = 1 };
+  neck->model = (RwModel){ .d = &neck->design, .r = &neck->result, .guessed = RW_GUESSED };
   neck->beam = (RwBeam){ .m = &neck->model, .quadrant = quadrant, .heel_start = 400 };
   return neck;
 }

@@ -106,52 +106,17 @@ test_capo (void)
   g_assert_true (isnan (capo.spike_x));
 }
 
-/* In equal steps every string has its slot at the fret. */
+/* A shim turns the neck that is cut, once: back to the notes it had, the strings stand as they did. */
 static void
-test_equal_slots (void)
+test_shim (void)
 {
-  g_autoptr (Built) built = built_new (STANDS);
-  const double equal[RW_TONES] = { 0 };
+  static const char *const same[RW_STRINGS_MAX] = { "D4", "B3", "G3", "D3", "G4" };
+  g_autoptr (Built) built = built_new (STANDS "joint.shim=0.5");
+  g_autofree RwResult *then = g_new (RwResult, 1);
 
-  for (int i = 1; i <= 5; i++)
-    for (int n = i == 5 ? 6 : 1; n <= 19; n++)
-      expected_near ("slot", rw_temper_slot (&built->result, equal, i, n), built->result.plan.fret_x[n], 1e-9);
-}
-
-/* A just scale in G on 666.75 mm.  The third string is the keynote: fret 4 is a pure third, fret 7 a pure
- * fifth.  The second string is a pure third already: its fret 3, the fifth, is 6/5 above it. */
-static void
-test_just_slots (void)
-{
-  g_autoptr (Built) built = built_new (STANDS "scale.length=666.75");
-  double cents[RW_TONES];
-
-  rw_temperament_cents (&rw_temperaments[0], 7, cents);
-  expected_near ("third", rw_temper_slot (&built->result, cents, 3, 4), 666.75 * (1 - 4.0 / 5), 1e-9);
-  expected_near ("fifth", rw_temper_slot (&built->result, cents, 3, 7), 666.75 * (1 - 2.0 / 3), 1e-9);
-  expected_near ("over the third", rw_temper_slot (&built->result, cents, 2, 3), 666.75 * (1 - 5.0 / 6), 1e-9);
-  expected_near ("octave", rw_temper_slot (&built->result, cents, 1, 12), 666.75 / 2, 1e-9);
-  /* The short string sounds the keynote from fret 5; its fret 9 is a pure third over that. */
-  double start = built->result.plan.fret_x[5];
-  expected_near ("short", rw_temper_slot (&built->result, cents, 5, 9), start + (666.75 - start) / 5, 1e-9);
-}
-
-/* Meantone has pure thirds and fifths of 696.578 cents; Pythagorean thirds stand 21.506 cents over pure
- * ones: the comma 81/80. */
-static void
-test_temperaments (void)
-{
-  double cents[RW_TONES];
-
-  g_assert_cmpint (rw_temperaments_count, ==, 3);
-  rw_temperament_cents (&rw_temperaments[1], 0, cents);
-  expected_near ("meantone third", cents[4], -13.686, 0.001);
-  expected_near ("meantone fifth", cents[7], -3.422, 0.001);
-  rw_temperament_cents (&rw_temperaments[2], 2, cents);
-  expected_near ("Pythagorean third", cents[6], -13.686 + 21.506, 0.001);
-  for (int i = 0; i < rw_temperaments_count; i++)
-    for (int tone = 1; tone < RW_TONES; tone++)
-      g_assert_cmpfloat (rw_temperaments[i].ratios[tone], >, rw_temperaments[i].ratios[tone - 1]);
+  g_assert_true (rw_retune (&built->result, NULL, same, then, NULL));
+  expected_near ("angle", then->side.angle, built->result.side.angle, 1e-9);
+  expected_near ("action", then->side.action, built->result.side.action, 1e-7);
 }
 
 int
@@ -161,10 +126,8 @@ main (int argc, char **argv)
   g_test_add_func ("/retune/drop-c", test_drop_c);
   g_test_add_func ("/retune/there-and-back", test_there_and_back);
   g_test_add_func ("/retune/rest-stays", test_rest_stays);
+  g_test_add_func ("/retune/shim", test_shim);
   g_test_add_func ("/retune/bad-note", test_bad_note);
   g_test_add_func ("/capo/open-a", test_capo);
-  g_test_add_func ("/temper/equal", test_equal_slots);
-  g_test_add_func ("/temper/just", test_just_slots);
-  g_test_add_func ("/temper/temperaments", test_temperaments);
   return g_test_run ();
 }

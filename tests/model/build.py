@@ -2,6 +2,7 @@
 
 import csv
 import io
+import math
 import re
 
 NUMBERS = {"length", "angle", "ratio", "count", "mass", "density", "tension", "frequency", "modulus",
@@ -10,6 +11,7 @@ NUMBERS = {"length", "angle", "ratio", "count", "mass", "density", "tension", "f
 # the law for music wire (ASTM A228, in Shigley's Mechanical Engineering Design).
 WIRES = {"steel": (7850.0, None, lambda d: 2211.0 * min(max(d, 0.1), 6.5) ** -0.145),
          "nylon": (1140.0, 4.0, lambda d: 500.0), "gut": (1300.0, 6.0, lambda d: 350.0)}
+NOTES = ("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B")
 SEMITONES = {"C": -9, "D": -7, "E": -5, "F": -4, "G": -2, "A": 0, "B": 2}
 
 
@@ -88,13 +90,37 @@ class Build:
             self.rows[key] = float(value)
         return value
 
+    def off(self, step):
+        """Cents off equal temperament of a step, the 1st to the 12th; octaves alike."""
+        off = [float(c) for c in self.p["frets.temperament"]]
+        return off[(step - 1) % 12] if (step - 1) % 12 < len(off) else 0.0
+
+    @property
+    def own_slots(self):
+        return self.p["frets.slots"] == "own"
+
     def semitones(self, n):
         """What fret n is to sound over the nut: equal steps, and what the temperament adds."""
-        off = [float(c) for c in self.p["frets.temperament"]]
-        step = (n - 1) % 12
-        return n + (off[step] / 100 if n > 0 and step < len(off) else 0.0)
+        return n + (self.off(n) / 100 if n > 0 and not self.own_slots else 0.0)
+
+    def interval(self, i, start, n):
+        """Semitones from the open note of string i to what it is to sound at fret n."""
+        if not self.own_slots:
+            return self.semitones(n) - self.semitones(start)
+        a4 = self.p["tuning.a4"]
+        note = 69 + round(12 * math.log2(self.strings[i - 1].frequency(a4) / a4)) - NOTES.index(self.p["frets.key"])
+        return n - start + (self.off(note + n - start) - self.off(note)) / 100
+
+    def slot(self, i, start, n):
+        """Nut to the slot of string i at fret n, where slots are its own."""
+        if not self.own_slots:
+            return self.position(n)
+        begin = self.position(start)
+        place = begin + (self.p["scale.length"] - begin) * (1 - 2 ** (-self.interval(i, start, n) / 12))
+        return self.fact("frets.slot[%d][%d]" % (i, n), place) if n <= self.last else place
 
     def position(self, n):
         """Nut to fret n; a measured position counts where there is such a row."""
         computed = self.p["scale.length"] * (1.0 - 2.0 ** (-self.semitones(n) / 12.0))
-        return self.fact("frets.position[%d]" % n, computed) if 1 <= n <= self.last else computed
+        listed = 1 <= n <= self.last and not self.own_slots
+        return self.fact("frets.position[%d]" % n, computed) if listed else computed

@@ -28,6 +28,10 @@ BY_HAND = [
     ("short string from 2", {"fifth.start_fret": "2", "fifth.peg_distance": "25"}),
     ("short string from 12", {"fifth.start_fret": "12"}),
     ("steps of a just scale", {"frets.temperament": "11.7; 3.9; 15.6; -13.7; -2; -9.8; 2; 13.7; -15.6; -3.9; -11.7"}),
+    ("slots of each string's own", {"frets.slots": "own", "frets.key": "D",
+                                    "frets.temperament": "11.7; 3.9; 15.6; -13.7; -2; -9.8; 2; 13.7; -15.6; 17.6; -11.7"}),
+    ("meantone in pieces, four strings", {"frets.slots": "own", "frets.key": "A#", "strings.set": FOUR, "frets.temperament":
+                                          "-24; -6.8; 10.3; -13.7; 3.4; -20.5; -3.4; -27.4; -10.3; 6.8; -17.1"}),
     ("fretless", {"frets.count": "0"}),
     ("fretless, squares to strings", {"frets.count": "0", "scale.square_to": "strings"}),
     ("ten frets", {"frets.count": "10"}),

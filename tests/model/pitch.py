@@ -15,7 +15,7 @@ class Sounding:
 
     def __init__(self, build, side, i, mass, behind_nut):
         p, plan, string = build.p, side.plan, build.strings[i - 1]
-        self.build, self.side = build, side
+        self.build, self.side, self.i = build, side, i
         self.full = i <= plan.full
         self.origin = 0.0 if self.full else plan.start
         self.first_fret = 1 if self.full else plan.start_fret + 1
@@ -35,8 +35,8 @@ class Sounding:
     def crown(self, n):
         """Place of fret n from the string's start, and how far its crown has come up."""
         if n not in self.crowns:
-            place = self.build.position(n)
-            self.crowns[n] = place - self.origin, self.side.lift(place)
+            place = self.build.slot(self.i, self.open_fret, n)
+            self.crowns[n] = place - self.origin, self.side.lift(self.build.position(n))
         return self.crowns[n]
 
     def cents(self, n, set_back, forward=0.0):
@@ -56,7 +56,7 @@ class Sounding:
         mass = self.mass * whole / (whole + longer)
         stiff = math.pi ** 2 * self.stiffness / (pulled * sounding ** 2)
         heard = math.sqrt(pulled * 1000.0 / mass * (1 + stiff)) / (2 * sounding)
-        wanted = self.build.semitones(n) - self.build.semitones(self.open_fret)
+        wanted = self.build.interval(self.i, self.open_fret, n)
         return 1200 * math.log2(heard / (self.frequency * 2 ** (wanted / 12)))
 
     def compensation(self):

@@ -9,6 +9,8 @@ inside.  As a script: prints all rows for the defaults in a CSV that has the tab
 import math
 import sys
 
+from scipy.special import jnp_zeros
+
 from build import Build, read_parameters
 from headstock import Headstock, post_rows
 from pitch import Sounding, best_straight
@@ -84,12 +86,31 @@ def wire_rows(build, i, string, tension, length):
 
 def board_rows(build, plan):
     for n in range(1, build.last + 1):
-        build.row("frets.position[%d]" % n, build.position(n))
+        if not build.own_slots:
+            build.row("frets.position[%d]" % n, build.position(n))
+        for i in range(1, plan.count + 1) if build.own_slots else ():
+            start = 0 if i <= plan.full else plan.start_fret
+            if n > start:
+                build.row("frets.slot[%d][%d]" % (i, n), build.slot(i, start, n))
     for n in {0, 1, 12, build.last} | ({plan.start_fret} if plan.has_short else set()):
         build.row("neck.width[%d]" % n, plan.width(build.position(n) if n else 0.0))
     if not build.fretless:
         depth = build.row("frets.slot_depth", build.p["frets.tang_depth"] + 0.3)
         build.row("frets.floor", build.p["fretboard.thickness"] - depth)
+
+
+def pieces(build, plan, n):
+    """How many pieces a fret is in: neighbouring strings whose slots are within 0.05 mm share one."""
+    if not build.own_slots:
+        return 1
+    places = [build.slot(i, 0, n) for i in range(1, plan.full + 1)]
+    if plan.has_short and n > plan.start_fret:
+        places.append(build.slot(plan.count, plan.start_fret, n))
+    begun = [places[0]]
+    for place in places[1:]:
+        if abs(place - begun[-1]) >= 0.05:
+            begun.append(place)
+    return len(begun)
 
 
 def fret_rows(build, plan, skew):
@@ -99,10 +120,11 @@ def fret_rows(build, plan, skew):
         return
     for n in range(1, build.last + 1):
         width = build.rows.get("neck.width[%d]" % n, plan.width(build.position(n))) / math.cos(skew)
-        length = build.row("frets.length[%d]" % n, width - 2 * p["frets.end_inset"])
+        length, cut = width - 2 * p["frets.end_inset"], pieces(build, plan, n)
         bound = width - 2 * (p["fretboard.binding"] + p["fretboard.tang_clear"])
+        length = build.row("frets.length[%d]" % n, length)
         build.row("frets.tang[%d]" % n, bound if p["fretboard.binding"] > 0 else length)
-        total += length + 6
+        total += length + 6 * cut
     build.row("frets.wire_total", total)
 
 
@@ -112,6 +134,8 @@ def alone_rows(build, plan, rim, head, hoop):
     build.row("neck.offset_at_nut", plan.nut_middle)
     build.row("bridge.landing", (p["bridge.offset"] + head.radius) / (2 * head.radius))
     build.row("joint.inside_length", 2 * rim.inner)
+    speed = 331.3 * math.sqrt((273.15 + p["setup.temperature"]) / 273.15)
+    build.row("head.air_mode", jnp_zeros(1, 1)[0] * speed * 1000 / (2 * math.pi * rim.inner))
     build.row("joint.relief_depth", hoop.outer + p["joint.hoop_relief"] - rim.outer)
     build.row("joint.relief_height",
               p["neck.set_height"] + p["head.collar"] + p["hoop.travel"] + p["joint.hoop_relief"])
