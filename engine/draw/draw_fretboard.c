@@ -25,10 +25,11 @@ draw_run (RwDraft *draft, int fret)
   RwPoint bass, treble, edge;
   RwItem *item;
 
-  rw_place_across (draft->result, draft->result->plan.fret_x[fret], 0, &bass, &treble);
+  /* Of a fret in pieces, the one at the treble edge; the paper has a table of all. */
+  rw_place_across (draft->result, rw_slot_place (draft->result, 1, fret), 0, &bass, &treble);
   edge = rw_map_board (draft->result, treble.x, treble.y);
   rw_lead_out (draft, (RwPoint){ edge.x, edge.y + 1.5 }, (RwPoint){ edge.x, run_level (draft) });
-  item = rw_figure_slot (draft, RW_FRETS_POSITION + fret, (RwPoint){ edge.x, run_level (draft) + 1.5 },
+  item = rw_figure_slot (draft, rw_slot_row (draft->result, fret), (RwPoint){ edge.x, run_level (draft) + 1.5 },
                          RW_ALIGN_START);
   item->turn = G_PI_2;
   item->offset_mm = -rw_letters_size (RW_LETTERS_SMALL) / 2;
@@ -47,14 +48,13 @@ draw_origin (RwDraft *draft)
 /* ---- board ---- */
 
 static void
-draw_slot (RwDraft *draft, int fret)
+draw_piece (RwDraft *draft, int fret, const RwSlotPiece *piece)
 {
-  double half = draft->design->frets_slot_width / 2, place = draft->result->plan.fret_x[fret];
+  double half = draft->design->frets_slot_width / 2;
   RwPoint bass[2], treble[2];
 
-  rw_place_across (draft->result, place - half, 0, &bass[0], &treble[0]);
-  rw_place_across (draft->result, place + half, 0, &bass[1], &treble[1]);
-  rw_draft_slot (draft, FRETBOARD, RW_FRETS_POSITION + fret);
+  rw_place_piece (draft->result, piece, -half, 0, &bass[0], &treble[0]);
+  rw_place_piece (draft->result, piece, half, 0, &bass[1], &treble[1]);
   const RwPoint corners[] = {
     rw_map_board (draft->result, bass[0].x, bass[0].y),
     rw_map_board (draft->result, treble[0].x, treble[0].y),
@@ -62,6 +62,21 @@ draw_slot (RwDraft *draft, int fret)
     rw_map_board (draft->result, bass[1].x, bass[1].y),
   };
   rw_name (rw_sheet_polygon (draft->sheet, RW_PEN_EDGE, RW_TINT_PAPER, corners, 4), N_ ("Fret"), fret);
+}
+
+static void
+draw_slot (RwDraft *draft, int fret)
+{
+  RwSlotPiece pieces[RW_STRINGS_MAX];
+  int count = rw_slot_pieces (draft->result, fret, pieces);
+
+  for (int i = 0; i < count; i++)
+    {
+      RwSlot own = RW_SLOT2 (RW_FRETS_SLOT, pieces[i].first, fret);
+
+      rw_draft_slot (draft, FRETBOARD, count > 1 ? own : rw_slot_row (draft->result, fret));
+      draw_piece (draft, fret, &pieces[i]);
+    }
 }
 
 static void
@@ -86,21 +101,23 @@ draw_edge (RwDraft *draft, double top)
   double end = rw_draft_value (draft, RW_NECK_BOARD_LENGTH), foot = top - design->fretboard_thickness;
   double half = design->frets_slot_width / 2, depth = rw_draft_value (draft, RW_FRETS_SLOT_DEPTH);
   const RwPlan *plan = &draft->result->plan;
+  double first = rw_slot_bass (draft->result, 1);
 
   rw_draft_param (draft, FRETBOARD, fretboard_thickness);
   rw_name (rw_sheet_box (draft->sheet, RW_PEN_OUTLINE, RW_TINT_DARK_WOOD, 0, foot, end, top),
            N_ ("Fretboard"), 0);
   rw_draft_slot (draft, FRETBOARD, RW_FRETS_SLOT_DEPTH);
   for (int fret = 1; fret <= plan->last && plan->fret_x[fret] < end; fret++)
-    rw_name (rw_sheet_box (draft->sheet, RW_PEN_EDGE, RW_TINT_PAPER, plan->fret_x[fret] - half, top - depth,
-                           plan->fret_x[fret] + half, top),
-             N_ ("Slot"), fret);
+    {
+      double place = rw_slot_bass (draft->result, fret);
+
+      rw_name (rw_sheet_box (draft->sheet, RW_PEN_EDGE, RW_TINT_PAPER, place - half, top - depth, place + half, top),
+               N_ ("Slot"), fret);
+    }
   rw_span_param (draft, RW_P_fretboard_thickness,
                  (RwSpan){ RW_MEASURE_VERTICAL, { 0, foot }, { 0, top }, -7, 1, NULL });
-  rw_span_slot (
-      draft, RW_FRETS_SLOT_DEPTH,
-      (RwSpan){
-          RW_MEASURE_VERTICAL, { plan->fret_x[1], top - depth }, { plan->fret_x[1], top }, 10, 2, NULL });
+  rw_span_slot (draft, RW_FRETS_SLOT_DEPTH,
+                (RwSpan){ RW_MEASURE_VERTICAL, { first, top - depth }, { first, top }, 10, 2, NULL });
   rw_span_slot (draft, RW_NECK_BOARD_LENGTH,
                 (RwSpan){ RW_MEASURE_HORIZONTAL, { 0, foot }, { end, foot }, -8, 1, NULL });
 }

@@ -84,19 +84,17 @@ draw_binding (RwDraft *draft, RwMap map)
   rw_name (rw_path_end (draft->sheet), N_ ("Binding"), 0);
 }
 
-/* A fret with its crown's width, or on a fretless board the line at its place. */
+/* A piece of a fret with its crown's width, or on a fretless board the line at its place. */
 static void
-draw_fret (RwDraft *draft, RwMap map, int fret)
+draw_piece (RwDraft *draft, RwMap map, const RwSlotPiece *piece)
 {
-  double place = draft->result->plan.fret_x[fret], half = draft->design->frets_crown_width / 2;
-  double inset = draft->design->frets_end_inset;
+  double half = draft->design->frets_crown_width / 2, inset = draft->design->frets_end_inset;
   RwPoint bass[2], treble[2];
 
-  rw_draft_slot (draft, FRETBOARD, RW_FRETS_POSITION + fret);
   if (is_fretted (draft))
     {
-      rw_place_across (draft->result, place - half, inset, &bass[0], &treble[0]);
-      rw_place_across (draft->result, place + half, inset, &bass[1], &treble[1]);
+      rw_place_piece (draft->result, piece, -half, inset, &bass[0], &treble[0]);
+      rw_place_piece (draft->result, piece, half, inset, &bass[1], &treble[1]);
       rw_path_begin (draft->sheet, RW_PEN_EDGE, RW_TINT_METAL);
       move_to (draft, map, bass[0]);
       line_to (draft, map, treble[0]);
@@ -106,12 +104,27 @@ draw_fret (RwDraft *draft, RwMap map, int fret)
     }
   else
     {
-      rw_place_across (draft->result, place, 0, &bass[0], &treble[0]);
+      rw_place_piece (draft->result, piece, 0, 0, &bass[0], &treble[0]);
       rw_path_begin (draft->sheet, RW_PEN_EDGE, RW_TINT_NONE);
       move_to (draft, map, bass[0]);
       line_to (draft, map, treble[0]);
     }
-  rw_name (rw_path_end (draft->sheet), N_ ("Fret"), fret);
+}
+
+static void
+draw_fret (RwDraft *draft, RwMap map, int fret)
+{
+  RwSlotPiece pieces[RW_STRINGS_MAX];
+  int count = rw_slot_pieces (draft->result, fret, pieces);
+
+  for (int i = 0; i < count; i++)
+    {
+      RwSlot own = RW_SLOT2 (RW_FRETS_SLOT, pieces[i].first, fret);
+
+      rw_draft_slot (draft, FRETBOARD, count > 1 ? own : rw_slot_row (draft->result, fret));
+      draw_piece (draft, map, &pieces[i]);
+      rw_name (rw_path_end (draft->sheet), N_ ("Fret"), fret);
+    }
 }
 
 #define MARKER_RADIUS 2.2
@@ -327,7 +340,7 @@ rw_draw_fret_number (RwDraft *draft, int fret, RwMap map, int rank)
 
   rw_place_across (draft->result, draft->result->plan.fret_x[fret], 0, &bass, &treble);
   at = map (draft->result, bass.x, bass.y);
-  rw_draft_slot (draft, TEXT, RW_FRETS_POSITION + fret);
+  rw_draft_slot (draft, TEXT, rw_slot_row (draft->result, fret));
   item = rw_sheet_text (draft->sheet, at.x, at.y, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, number);
   item->offset_mm = -4;
   item->rank = rank;

@@ -146,11 +146,11 @@ draw_board (RwDraft *draft)
 static void
 draw_fret (RwDraft *draft, int fret)
 {
-  double x = draft->result->plan.fret_x[fret], half = draft->design->frets_crown_width / 2;
+  double x = rw_slot_bass (draft->result, fret), half = draft->design->frets_crown_width / 2;
   double over = draft->design->frets_crown_height * 4 / 3;
   RwPoint from = neck (draft, x - half, 0);
 
-  rw_draft_slot (draft, FRETBOARD, RW_FRETS_POSITION + fret);
+  rw_draft_slot (draft, FRETBOARD, rw_slot_row (draft->result, fret));
   rw_path_begin (draft->sheet, RW_PEN_EDGE, RW_TINT_METAL);
   rw_path_move (draft->sheet, from.x, from.y);
   rw_path_curve (draft->sheet, neck (draft, x - half, over), neck (draft, x + half, over),

@@ -9,6 +9,7 @@
  */
 #pragma once
 
+#include "model/slots.h"
 #include "drawing.h"
 
 typedef struct
@@ -114,6 +115,9 @@ RwPoint rw_place_round     (double angle, double radius, double along);
 /* The ends of a line across the board at a place, in the frame of the axis, inset from the edges. */
 void    rw_place_across    (const RwResult *result, double place, double inset, RwPoint *bass,
                             RwPoint *treble);
+/* The same for a piece of a fret, by (along) past its place; inset where it comes to an edge. */
+void    rw_place_piece     (const RwResult *result, const RwSlotPiece *piece, double by, double inset,
+                            RwPoint *bass, RwPoint *treble);
 /* How far the head is pressed down on the axis at x, mm. */
 double  rw_head_dip        (const RwResult *result, double x);
 /* Farthest reach of hooks and hoop from the rim's axis. */

@@ -121,6 +121,26 @@ rw_place_across (const RwResult *result, double place, double inset, RwPoint *ba
     }
 }
 
+static RwPoint
+between (RwPoint from, RwPoint to, double share)
+{
+  return (RwPoint){ from.x + (to.x - from.x) * share, from.y + (to.y - from.y) * share };
+}
+
+void
+rw_place_piece (const RwResult *result, const RwSlotPiece *piece, double by, double inset, RwPoint *bass,
+                RwPoint *treble)
+{
+  RwPoint ends[2], edges[2];
+  double low, high;
+
+  rw_place_across (result, piece->place + by, inset, &ends[0], &ends[1]);
+  rw_place_across (result, piece->place + by, 0, &edges[0], &edges[1]);
+  rw_slot_shares (result, piece, &low, &high);
+  *bass = low > 0 ? between (edges[0], edges[1], low) : ends[0];
+  *treble = high < 1 ? between (edges[0], edges[1], high) : ends[1];
+}
+
 /* The sag of the side model, drawn along the axis; under a foot it is level over the foot's capacity radius.
  */
 double

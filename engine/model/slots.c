@@ -97,6 +97,22 @@ rw_slot_pieces (const RwResult *result, int fret, RwSlotPiece pieces[RW_STRINGS_
   return count;
 }
 
+double
+rw_slot_bass (const RwResult *result, int fret)
+{
+  RwSlotPiece pieces[RW_STRINGS_MAX];
+
+  return pieces[rw_slot_pieces (result, fret, pieces) - 1].place;
+}
+
+RwSlot
+rw_slot_row (const RwResult *result, int fret)
+{
+  if (result->used.frets_slots == RW_SLOTS_OWN)
+    return RW_SLOT2 (RW_FRETS_SLOT, 1, fret);
+  return (RwSlot) (RW_FRETS_POSITION + fret);
+}
+
 /* The edge of a piece on its string's treble side at x: that of the board, or halfway to the next string. */
 static double
 edge_over (const RwPlan *plan, int string, double x)

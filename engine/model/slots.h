@@ -38,5 +38,11 @@ typedef struct
  * many. */
 int rw_slot_pieces (const RwResult *result, int fret, RwSlotPiece pieces[RW_STRINGS_MAX]);
 
+/* Where a fret lies at the bass edge: the place of its last piece. */
+double rw_slot_bass (const RwResult *result, int fret);
+
+/* The row that tells where a fret is: of its piece at the treble edge, where there are several. */
+RwSlot rw_slot_row (const RwResult *result, int fret);
+
 /* How far from the bass edge to the treble edge a piece begins and ends, 0 to 1: halfway to the strings beside it. */
 void rw_slot_shares (const RwResult *result, const RwSlotPiece *piece, double *bass, double *treble);

@@ -15,8 +15,7 @@ board_end (const RwDraft *draft)
 static gboolean
 is_on_board (const RwDraft *draft, int fret)
 {
-  return fret <= draft->result->plan.last
-         && rw_draft_value (draft, RW_FRETS_POSITION + fret) < board_end (draft);
+  return fret <= draft->result->plan.last && rw_slot_bass (draft->result, fret) < board_end (draft);
 }
 
 /* Ends of a line across, in the sheet. */
@@ -53,21 +52,41 @@ highest (const RwDraft *draft)
 #define NUMBER_GAP 3.5
 #define NUMBER_ROOM 6.0 /* nearer frets have their numbers in two rows */
 
+/* One line right across, or the pieces under the strings. */
+static void
+draw_pieces (RwDraft *draft, int fret)
+{
+  RwSlotPiece pieces[RW_STRINGS_MAX];
+  int count = rw_slot_pieces (draft->result, fret, pieces);
+
+  for (int i = 0; i < count; i++)
+    {
+      RwSlot own = RW_SLOT2 (RW_FRETS_SLOT, pieces[i].first, fret);
+      RwPoint bass, treble;
+
+      rw_place_piece (draft->result, &pieces[i], 0, draft->design->fretboard_binding, &bass, &treble);
+      bass = rw_paper_square (draft->result, bass.x, bass.y);
+      treble = rw_paper_square (draft->result, treble.x, treble.y);
+      rw_draft_slot (draft, FRETBOARD, count > 1 ? own : rw_slot_row (draft->result, fret));
+      rw_name (rw_sheet_line (draft->sheet, RW_PEN_EDGE, pieces[i].place, bass.y, pieces[i].place, treble.y),
+               N_ ("Fret"), fret);
+    }
+}
+
+/* The figure is that of the slot at the bass edge, over which it stands. */
 static void
 draw_slot (RwDraft *draft, int fret)
 {
-  double place = rw_draft_value (draft, RW_FRETS_POSITION + fret);
+  double place = rw_slot_bass (draft->result, fret), head = rw_slot_place (draft->result, 1, fret);
   g_autofree char *number = g_strdup_printf ("%d", fret), *figure = rw_paper_figure (draft, place, 2);
-  double before = fret > 1 ? rw_draft_value (draft, RW_FRETS_POSITION + fret - 1) : 0;
+  double before = fret > 1 ? rw_slot_bass (draft->result, fret - 1) : 0;
   double raised = place - before < NUMBER_ROOM && fret % 2 == 0 ? 4.5 : 0;
   RwPoint bass, treble;
 
+  draw_pieces (draft, fret);
   across (draft, place, draft->design->fretboard_binding, &bass, &treble);
-  rw_draft_slot (draft, FRETBOARD, RW_FRETS_POSITION + fret);
-  rw_name (rw_sheet_line (draft->sheet, RW_PEN_EDGE, place, bass.y, place, treble.y), N_ ("Fret"), fret);
-  rw_draft_slot (draft, TEXT, RW_FRETS_POSITION + fret);
-  rw_sheet_text (draft->sheet, place, highest (draft) + NUMBER_GAP + raised, RW_ALIGN_MIDDLE,
-                 RW_LETTERS_LARGE, number);
+  rw_draft_slot (draft, TEXT, rw_slot_row (draft->result, fret));
+  rw_sheet_text (draft->sheet, head, highest (draft) + NUMBER_GAP + raised, RW_ALIGN_MIDDLE, RW_LETTERS_LARGE, number);
   rw_sheet_text (draft->sheet, place + 1.2, lowest (draft) - 2.5, RW_ALIGN_END, RW_LETTERS_SMALL, figure)
       ->turn
       = G_PI_2;
@@ -85,8 +104,8 @@ draw_markers (RwDraft *draft)
   rw_draft_set (draft, RW_LAYER_FRETBOARD, RW_SUBJECT_NONE);
   for (guint i = 0; i < G_N_ELEMENTS (marked) && is_on_board (draft, marked[i]); i++)
     {
-      double from = marked[i] > 1 ? rw_draft_value (draft, RW_FRETS_POSITION + marked[i] - 1) : 0;
-      double place = (from + rw_draft_value (draft, RW_FRETS_POSITION + marked[i])) / 2;
+      const double *x = draft->result->plan.fret_x;
+      double place = (x[marked[i] - 1] + x[marked[i]]) / 2;
       gboolean pair = marked[i] % 12 == 0;
       RwPoint bass, treble;
 
@@ -192,6 +211,45 @@ write_slots (RwDraft *draft, RwPoint *at)
       _("Nut line to the last slot as made: ____________    Board thickness as made: ____________"));
 }
 
+/* ---- table of the pieces ---- */
+
+#define NAME_WIDTH 20.0
+#define PLACE_WIDTH 17.0
+
+/* A row for each string, a column for each fret. */
+static void
+write_places (RwDraft *draft, RwPoint *at)
+{
+  const RwPlan *plan = &draft->result->plan;
+
+  rw_paper_line (draft, at,
+                 _("Each string has slots of its own, from halfway to the string on one side to halfway to that on the "
+                   "other: saw the pieces with a short blade, not right across. From the nut line to the slot under "
+                   "each string:"));
+  for (int n = 1; is_on_board (draft, n); n++)
+    {
+      g_autofree char *number = g_strdup_printf ("%d", n);
+
+      rw_paper_cell (draft, (RwPoint){ at->x + NAME_WIDTH + (n - 0.2) * PLACE_WIDTH, at->y }, RW_ALIGN_END, number);
+    }
+  for (int i = 1; i <= plan->strings; i++)
+    {
+      g_autofree char *name = g_strdup_printf ("%d %s", i, draft->design->strings_set.at[i - 1].note);
+
+      at->y -= RW_PAPER_ROW;
+      rw_paper_cell (draft, *at, RW_ALIGN_START, name);
+      for (int n = 1; is_on_board (draft, n); n++)
+        {
+          g_autofree char *figure = rw_paper_figure (draft, rw_slot_place (draft->result, i, n), 2);
+
+          if (i <= plan->full || plan->fret_x[n] > plan->short_x + RW_SLOT_SAME_MM)
+            rw_paper_cell (draft, (RwPoint){ at->x + NAME_WIDTH + (n - 0.2) * PLACE_WIDTH, at->y }, RW_ALIGN_END,
+                           figure);
+        }
+    }
+  at->y -= RW_PAPER_ROW + 2;
+}
+
 static void
 write_notes (RwDraft *draft)
 {
@@ -200,6 +258,8 @@ write_notes (RwDraft *draft)
   rw_paper_line (draft, &at,
                  _("Seen from the playing side. Figures run from the nut line; mark them all from there "
                    "with a knife and a rule. Do not saw to glued paper: use the sheet to check."));
+  if (draft->design->frets_slots == RW_SLOTS_OWN)
+    write_places (draft, &at);
   if (draft->design->frets_count > 0.5)
     write_slots (draft, &at);
   else

@@ -14,8 +14,7 @@
 static void
 draw_place (RwDraft *draft, int fret)
 {
-  double place = rw_draft_value (draft, RW_FRETS_POSITION + fret);
-  double before = fret > 1 ? rw_draft_value (draft, RW_FRETS_POSITION + fret - 1) : 0;
+  double place = draft->result->plan.fret_x[fret], before = draft->result->plan.fret_x[fret - 1];
   double length = fret % 12 == 0 ? LONG_TICK : TICK;
   double raised = place - before < ROOM && fret % 2 == 0 ? 4.5 : 0;
   g_autofree char *number = g_strdup_printf ("%d", fret), *figure = rw_paper_figure (draft, place, 2);
@@ -49,6 +48,10 @@ write_notes (RwDraft *draft, RwPoint at)
                   _("All places run from the nut line, none from the fret before. Fret 12 stands at half "
                       "the scale, %s: check it with a rule first."),
                   half);
+  if (draft->design->frets_slots == RW_SLOTS_OWN)
+    rw_paper_line (draft, &at,
+                   _("Each string has slots of its own, which a straight stick can't mark: the places are those of equal "
+                     "steps. Saw by the sheet of the fretboard."));
   rw_paper_line (draft, &at,
                  _("The bridge line is the theoretical one; the bridge goes behind it by its compensation "
                      "when the strings are on."));

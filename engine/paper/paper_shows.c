@@ -32,7 +32,7 @@ const RwPaperContent rw_paper_contents[] = {
             "hoop.outer_diameter hoop.travel head.collar fretboard.thickness" },
   { "headstock", "build.handed headstock.* nut.*" },
   { "fretboard", BOARD },
-  { "scale-stick", "scale.* frets.position* frets.count" },
+  { "scale-stick", "scale.* frets.position* frets.count frets.slots" },
   { "bridge-nut", "build.handed nut.* bridge.* strings.nut_y* strings.bridge_y*" },
 };
 

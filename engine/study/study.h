@@ -15,7 +15,8 @@ typedef enum
   RW_STUDY_STRINGS, /* tension, and stress against the wire's strength */
   RW_STUDY_HEAD,    /* how the head sags across and along, and what each foot of the bridge carries */
   RW_STUDY_HOOKS,   /* pull and tightening torque of a hook against the head's tension */
-  RW_STUDY_SEASONS, /* how board and rim move over the year */
+  RW_STUDY_SEASONS, /* what dry and damp air do to action, fret ends and fits */
+  RW_STUDY_TEMPERAMENT, /* notes and slots against equal temperament */
   RW_STUDY_COUNT,
 } RwStudyKind;
 

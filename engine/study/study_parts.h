@@ -45,3 +45,4 @@ void rw_study_strings (RwStudyDraft *draft);
 void rw_study_head    (RwStudyDraft *draft);
 void rw_study_hooks   (RwStudyDraft *draft);
 void rw_study_seasons (RwStudyDraft *draft);
+void rw_study_temperament (RwStudyDraft *draft);

@@ -14,7 +14,7 @@ import sys
 import unittest
 
 PROGRAM = sys.argv.pop(1) if len(sys.argv) > 1 else None
-STUDIES = ("pitch", "action", "strings", "head", "hooks", "seasons")
+STUDIES = ("pitch", "action", "strings", "head", "hooks", "seasons", "temperament")
 
 
 def run(*words):
