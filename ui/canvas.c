@@ -5,6 +5,7 @@
 
 #include "frame_trace.h"
 #include "grip_words.h"
+#include "theme.h"
 
 G_DEFINE_FINAL_TYPE (RwCanvas, rw_canvas, GTK_TYPE_WIDGET)
 
@@ -79,10 +80,7 @@ rw_canvas_sheet (RwCanvas *self)
 static double
 letters (RwCanvas *self)
 {
-  int dpi = 0;
-
-  g_object_get (gtk_widget_get_settings (GTK_WIDGET (self)), "gtk-xft-dpi", &dpi, NULL);
-  return rw_letters_size (RW_LETTERS_SMALL) * (dpi > 0 ? CLAMP (dpi / 1024.0 / 96, 0.8, 3) : 1);
+  return rw_letters_size (RW_LETTERS_SMALL) * rw_theme_text_scale (GTK_WIDGET (self));
 }
 
 const RwLayout *

@@ -45,7 +45,7 @@ void
 rw_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   RwCanvas *self = RW_CANVAS (widget);
-  const RwPalette *palette = rw_theme_is_dark (widget) ? &rw_palette_dark : &rw_palette_light;
+  const RwPalette *palette = rw_theme_palette (widget);
 
   append_drawing (self, snapshot, palette);
   rw_canvas_append_marks (self, snapshot, palette);

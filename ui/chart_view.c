@@ -4,7 +4,6 @@
 
 #include "io/paint_cairo.h"
 #include "sheet/layout.h"
-#include "canvas_view.h"
 #include "theme.h"
 
 #define MARGIN 8 /* pixels */
@@ -25,8 +24,8 @@ rw_chart_view_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   RwChartView *self = RW_CHART_VIEW (widget);
   int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
-  int device_scale = gtk_widget_get_scale_factor (widget);
-  const RwPalette *palette = rw_theme_is_dark (widget) ? &rw_palette_dark : &rw_palette_light;
+  double k = rw_theme_paper_scale (widget);
+  const RwPalette *palette = rw_theme_palette (widget);
   g_autoptr (RwSheet) sheet = NULL;
   g_autoptr (RwLayout) layout = NULL;
   cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, (float) width, (float) height));
@@ -35,12 +34,12 @@ rw_chart_view_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   cairo_paint (cr);
   if (self->draw != NULL)
     {
-      sheet = self->draw ((width - 2 * MARGIN) / RW_PX_PER_PAPER_MM, self->user_data);
+      sheet = self->draw ((width - 2 * MARGIN) / k, self->user_data);
       layout = rw_layout_new (sheet, 1, 0);
       /* Whole pixels keep the lines crisp. */
-      cairo_translate (cr, MARGIN, MARGIN + round (self->height * RW_PX_PER_PAPER_MM));
-      cairo_scale (cr, RW_PX_PER_PAPER_MM, RW_PX_PER_PAPER_MM);
-      rw_paint (cr, layout, palette, 1 / (RW_PX_PER_PAPER_MM * device_scale));
+      cairo_translate (cr, MARGIN, MARGIN + round (self->height * k));
+      cairo_scale (cr, k, k);
+      rw_paint (cr, layout, palette, 1 / (k * gtk_widget_get_scale_factor (widget)));
     }
   cairo_destroy (cr);
 }
@@ -52,7 +51,7 @@ rw_chart_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_si
   RwChartView *self = RW_CHART_VIEW (widget);
   double size = orientation == GTK_ORIENTATION_HORIZONTAL ? self->width : self->height;
 
-  *least = *natural = 2 * MARGIN + (int) ceil (size * RW_PX_PER_PAPER_MM);
+  *least = *natural = 2 * MARGIN + (int) ceil (size * rw_theme_paper_scale (widget));
 }
 
 static void

@@ -3,7 +3,6 @@
 #include <math.h>
 
 #include "access.h"
-#include "canvas_view.h"
 #include "cutting_words.h"
 #include "draw/draw_cutting.h"
 #include "io/paint_cairo.h"
@@ -22,7 +21,7 @@ struct _RwCuttingView
   RwStyle          style;
   GskRenderNode   *picture; /* kept until size, look or plan are others */
   int              width;
-  gboolean         dark;
+  const RwPalette *palette;
 };
 
 G_DEFINE_FINAL_TYPE (RwCuttingView, rw_cutting_view, GTK_TYPE_WIDGET)
@@ -33,26 +32,27 @@ draw (RwCuttingView *self, int width)
   if (self->cutting == NULL)
     return NULL;
   return rw_draw_cutting (self->cutting, self->design, self->style,
-                          (MAX (width, LEAST_WIDTH) - 2 * MARGIN) / RW_PX_PER_PAPER_MM, 0, 0);
+                          (MAX (width, LEAST_WIDTH) - 2 * MARGIN) / rw_theme_paper_scale (GTK_WIDGET (self)), 0, 0);
 }
 
 static void
 paint (RwCuttingView *self, int width, int height)
 {
-  const RwPalette *palette = self->dark ? &rw_palette_dark : &rw_palette_light;
-  double pixel = 1 / (RW_PX_PER_PAPER_MM * gtk_widget_get_scale_factor (GTK_WIDGET (self)));
+  const RwColour *paper = &self->palette->paper;
+  double k = rw_theme_paper_scale (GTK_WIDGET (self));
+  double pixel = 1 / (k * gtk_widget_get_scale_factor (GTK_WIDGET (self)));
   g_autoptr (RwSheet) sheet = draw (self, width);
   g_autoptr (RwLayout) layout = sheet != NULL ? rw_layout_new (sheet, 1, 0) : NULL;
   cairo_t *cr;
 
   self->picture = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (0, 0, (float) width, (float) height));
   cr = gsk_cairo_node_get_draw_context (self->picture);
-  cairo_set_source_rgb (cr, palette->paper.r, palette->paper.g, palette->paper.b);
+  cairo_set_source_rgb (cr, paper->r, paper->g, paper->b);
   cairo_paint (cr);
   cairo_translate (cr, MARGIN, MARGIN);
-  cairo_scale (cr, RW_PX_PER_PAPER_MM, RW_PX_PER_PAPER_MM);
+  cairo_scale (cr, k, k);
   if (layout != NULL)
-    rw_paint (cr, layout, palette, pixel);
+    rw_paint (cr, layout, self->palette, pixel);
   cairo_destroy (cr);
 }
 
@@ -61,12 +61,12 @@ rw_cutting_view_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   RwCuttingView *self = RW_CUTTING_VIEW (widget);
   int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
-  gboolean dark = rw_theme_is_dark (widget);
+  const RwPalette *palette = rw_theme_palette (widget);
 
-  if (self->picture == NULL || self->dark != dark || self->width != width)
+  if (self->picture == NULL || self->palette != palette || self->width != width)
     {
       g_clear_pointer (&self->picture, gsk_render_node_unref);
-      self->dark = dark;
+      self->palette = palette;
       self->width = width;
       paint (self, width, height);
     }
@@ -90,7 +90,7 @@ rw_cutting_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_
     {
       g_autoptr (RwSheet) sheet = draw (self, for_size > 0 ? for_size : LEAST_WIDTH);
 
-      size = sheet != NULL ? (int) ceil (rw_cutting_height (sheet) * RW_PX_PER_PAPER_MM) + 2 * MARGIN : 0;
+      size = sheet != NULL ? (int) ceil (rw_cutting_height (sheet) * rw_theme_paper_scale (widget)) + 2 * MARGIN : 0;
     }
   *minimum = *natural = size;
 }

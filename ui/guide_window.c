@@ -39,7 +39,7 @@ static void
 draw_picture (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer user_data)
 {
   const Picture *picture = user_data;
-  const RwPalette *palette = rw_theme_is_dark (GTK_WIDGET (area)) ? &rw_palette_dark : &rw_palette_light;
+  const RwPalette *palette = rw_theme_palette (GTK_WIDGET (area));
   const RwBox *box = &picture->layout->extent;
   double pixel = 1 / (RW_PX_PER_PAPER_MM * gtk_widget_get_scale_factor (GTK_WIDGET (area)));
 
@@ -65,7 +65,8 @@ new_picture (RwDocument *document, RwView view, const char *caption)
   shapes = rw_sheet_extent (picture->sheet);
   wide = TEXT_WIDTH * DIMENSIONS / MAX (shapes.x1 - shapes.x0, 1);
   high = PICTURE_HEIGHT * DIMENSIONS / MAX (shapes.y1 - shapes.y0, 1);
-  picture->layout = rw_layout_new (picture->sheet, MIN (wide, high) / RW_PX_PER_PAPER_MM, 0);
+  picture->layout = rw_layout_new (picture->sheet, MIN (wide, high) / RW_PX_PER_PAPER_MM,
+                                   rw_letters_size (RW_LETTERS_SMALL) * rw_theme_text_scale (area));
   gtk_drawing_area_set_content_width (GTK_DRAWING_AREA (area), TEXT_WIDTH);
   gtk_drawing_area_set_content_height (
       GTK_DRAWING_AREA (area),
@@ -171,13 +172,6 @@ fill (GtkStack *stack, RwDocument *document)
     }
 }
 
-static gboolean
-on_escape (GtkWidget *window, GVariant *args, gpointer user_data)
-{
-  gtk_window_close (GTK_WINDOW (window));
-  return TRUE;
-}
-
 GtkWidget *
 rw_guide_window_new (GtkWindow *parent, RwDocument *document)
 {
@@ -196,7 +190,7 @@ rw_guide_window_new (GtkWindow *parent, RwDocument *document)
   gtk_window_set_default_size (GTK_WINDOW (window), WIDTH, HEIGHT);
   gtk_shortcut_controller_add_shortcut (
       GTK_SHORTCUT_CONTROLLER (keys),
-      gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0), gtk_callback_action_new (on_escape, NULL, NULL)));
+      gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0), gtk_named_action_new ("window.close")));
   gtk_widget_add_controller (window, keys);
   return window;
 }

@@ -73,7 +73,7 @@ static void
 rw_help_picture_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   RwHelpPicture *self = RW_HELP_PICTURE (widget);
-  const RwPalette *palette = rw_theme_is_dark (widget) ? &rw_palette_dark : &rw_palette_light;
+  const RwPalette *palette = rw_theme_palette (widget);
   int width = gtk_widget_get_width (widget);
   graphene_rect_t bounds = GRAPHENE_RECT_INIT (0, 0, (float) width, HEIGHT);
   cairo_t *cr;
@@ -84,7 +84,7 @@ rw_help_picture_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     {
       g_clear_pointer (&self->layout, rw_layout_free);
       self->width = width;
-      self->layout = rw_layout_new (self->detail->sheet, scale_for (&self->detail->box, width), LETTERS_MM);
+      self->layout = rw_layout_new (self->detail->sheet, scale_for (&self->detail->box, width), LETTERS_MM * rw_theme_text_scale (widget));
     }
   gtk_snapshot_push_clip (snapshot, &bounds);
   cr = gtk_snapshot_append_cairo (snapshot, &bounds);

@@ -7,7 +7,6 @@
 #include "io/paint_cairo.h"
 #include "sheet/layout.h"
 #include "access.h"
-#include "canvas_view.h"
 #include "theme.h"
 #include "words.h"
 
@@ -28,10 +27,11 @@ struct _RwPlotView
   char          *summary;
 
   /* The picture, kept until study, size or look are others. */
-  GskRenderNode *picture;
-  int            width, height;
-  gboolean       dark;
-  GArray        *spots; /* of RwStudySpot, of the picture */
+  GskRenderNode   *picture;
+  int              width, height;
+  double           k; /* pixels to a mm of paper */
+  const RwPalette *palette;
+  GArray          *spots; /* of RwStudySpot, of the picture */
 
   int          told;        /* the spot that is told; -1: none */
   guint        row, column; /* where it is in the table, through new studies */
@@ -40,25 +40,19 @@ struct _RwPlotView
 
 G_DEFINE_FINAL_TYPE (RwPlotView, rw_plot_view, GTK_TYPE_WIDGET)
 
-static const RwPalette *
-palette_of (RwPlotView *self)
-{
-  return self->dark ? &rw_palette_dark : &rw_palette_light;
-}
-
 /* ---- the picture ---- */
 
 static void
 paint (RwPlotView *self, cairo_t *cr, const RwLayout *layout)
 {
-  const RwPalette *palette = palette_of (self);
+  const RwPalette *palette = self->palette;
   int device_scale = gtk_widget_get_scale_factor (GTK_WIDGET (self));
 
   cairo_set_source_rgb (cr, palette->paper.r, palette->paper.g, palette->paper.b);
   cairo_paint (cr);
   cairo_translate (cr, MARGIN, self->height - MARGIN);
-  cairo_scale (cr, RW_PX_PER_PAPER_MM, RW_PX_PER_PAPER_MM);
-  rw_paint (cr, layout, palette, 1 / (RW_PX_PER_PAPER_MM * device_scale));
+  cairo_scale (cr, self->k, self->k);
+  rw_paint (cr, layout, palette, 1 / (self->k * device_scale));
 }
 
 static int
@@ -83,8 +77,8 @@ draw_picture (RwPlotView *self)
 
   g_clear_pointer (&self->picture, gsk_render_node_unref);
   g_array_set_size (self->spots, 0);
-  sheet = rw_study_draw (self->study, (self->width - 2 * MARGIN) / RW_PX_PER_PAPER_MM,
-                         (self->height - 2 * MARGIN) / RW_PX_PER_PAPER_MM, self->style, self->spots);
+  sheet = rw_study_draw (self->study, (self->width - 2 * MARGIN) / self->k,
+                         (self->height - 2 * MARGIN) / self->k, self->style, self->spots);
   layout = rw_layout_new (sheet, 1, 0);
   self->picture = gsk_cairo_node_new (&GRAPHENE_RECT_INIT (0, 0, self->width, self->height));
   cr = gsk_cairo_node_get_draw_context (self->picture);
@@ -98,13 +92,16 @@ static void
 keep_picture (RwPlotView *self)
 {
   int width = gtk_widget_get_width (GTK_WIDGET (self)), height = gtk_widget_get_height (GTK_WIDGET (self));
-  gboolean dark = rw_theme_is_dark (GTK_WIDGET (self));
+  double k = rw_theme_paper_scale (GTK_WIDGET (self));
+  const RwPalette *palette = rw_theme_palette (GTK_WIDGET (self));
 
-  if (self->picture != NULL && width == self->width && height == self->height && dark == self->dark)
+  if (self->picture != NULL && width == self->width && height == self->height && k == self->k
+      && palette == self->palette)
     return;
   self->width = width;
   self->height = height;
-  self->dark = dark;
+  self->k = k;
+  self->palette = palette;
   draw_picture (self);
 }
 
@@ -113,8 +110,8 @@ keep_picture (RwPlotView *self)
 static graphene_point_t
 on_screen (RwPlotView *self, double x, double y)
 {
-  return GRAPHENE_POINT_INIT ((float) (MARGIN + x * RW_PX_PER_PAPER_MM),
-                              (float) (self->height - MARGIN - y * RW_PX_PER_PAPER_MM));
+  return GRAPHENE_POINT_INIT ((float) (MARGIN + x * self->k),
+                              (float) (self->height - MARGIN - y * self->k));
 }
 
 /* "Fret 7 · 2 B3: 3.2 cent". */
@@ -178,7 +175,7 @@ append_border (GtkSnapshot *snapshot, const GskRoundedRect *box, const GdkRGBA *
 static void
 append_crosshair (RwPlotView *self, GtkSnapshot *snapshot, const RwStudySpot *spot)
 {
-  GdkRGBA accent = rgba (&palette_of (self)->accent);
+  GdkRGBA accent = rgba (&self->palette->accent);
   graphene_point_t at = on_screen (self, spot->at.x, spot->at.y);
   graphene_point_t low = on_screen (self, spot->frame.x0, spot->frame.y0);
   graphene_point_t high = on_screen (self, spot->frame.x1, spot->frame.y1);
@@ -195,8 +192,8 @@ static void
 append_label (RwPlotView *self, GtkSnapshot *snapshot, const RwStudySpot *spot)
 {
   graphene_point_t at = on_screen (self, spot->at.x, spot->at.y);
-  GdkRGBA ink = rgba (&palette_of (self)->ink), paper = rgba (&palette_of (self)->paper);
-  GdkRGBA accent = rgba (&palette_of (self)->accent);
+  GdkRGBA ink = rgba (&self->palette->ink), paper = rgba (&self->palette->paper);
+  GdkRGBA accent = rgba (&self->palette->accent);
   float x, y;
   g_autofree char *words = spot_words (self, spot);
   GskRoundedRect box;
@@ -222,7 +219,7 @@ append_label (RwPlotView *self, GtkSnapshot *snapshot, const RwStudySpot *spot)
 static void
 append_focus (RwPlotView *self, GtkSnapshot *snapshot)
 {
-  GdkRGBA accent = rgba (&palette_of (self)->accent);
+  GdkRGBA accent = rgba (&self->palette->accent);
   GskRoundedRect box;
 
   gsk_rounded_rect_init_from_rect (&box, &GRAPHENE_RECT_INIT (0, 0, (float) self->width, (float) self->height), 0);
@@ -254,7 +251,7 @@ rw_plot_view_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 static void
 on_motion (RwPlotView *self, double x, double y)
 {
-  RwPoint at = { (x - MARGIN) / RW_PX_PER_PAPER_MM, (self->height - MARGIN - y) / RW_PX_PER_PAPER_MM };
+  RwPoint at = { (x - MARGIN) / self->k, (self->height - MARGIN - y) / self->k };
 
   if (self->study == NULL)
     return;

@@ -1,9 +1,19 @@
 #include "theme.h"
 
-#include "io/paint_cairo.h"
+#include <string.h>
+
+#include "canvas_view.h"
 #include "rimwright-resources.h"
 
 #define PROVIDER_KEY "rw-colours"
+#define LEAST_TEXT 0.8
+#define MOST_TEXT 3.0
+
+/* With high contrast nothing stays in the background by being faint. */
+#define CONTRAST_RULES \
+  ".dim-label, .step-waiting { opacity: 1; }" \
+  ".form-row.marked, list.findings > row:selected, list.steps > row:selected { background-color: transparent; }" \
+  ".strip button:checked { box-shadow: inset 0 -3px @rw_accent; }"
 
 static double
 luminance (const GdkRGBA *colour)
@@ -18,6 +28,47 @@ rw_theme_is_dark (GtkWidget *widget)
 
   gtk_style_context_get_color (gtk_widget_get_style_context (widget), &text);
   return luminance (&text) > 0.5;
+}
+
+/* GTK's own theme of high contrast, by its present and its former names. */
+static gboolean
+wants_contrast (GtkSettings *settings)
+{
+  const char *forced = g_getenv ("GTK_THEME");
+  g_autofree char *name = NULL;
+
+  g_object_get (settings, "gtk-theme-name", &name, NULL);
+  return g_str_has_prefix (forced != NULL ? forced : name, "HighContrast")
+         || strstr (forced != NULL ? forced : name, "hc") != NULL;
+}
+
+static const RwPalette *
+palette (gboolean dark, gboolean contrast)
+{
+  if (contrast)
+    return dark ? &rw_palette_contrast_dark : &rw_palette_contrast;
+  return dark ? &rw_palette_dark : &rw_palette_light;
+}
+
+const RwPalette *
+rw_theme_palette (GtkWidget *widget)
+{
+  return palette (rw_theme_is_dark (widget), wants_contrast (gtk_widget_get_settings (widget)));
+}
+
+double
+rw_theme_text_scale (GtkWidget *widget)
+{
+  int dpi = 0;
+
+  g_object_get (gtk_widget_get_settings (widget), "gtk-xft-dpi", &dpi, NULL);
+  return dpi > 0 ? CLAMP (dpi / 1024.0 / 96, LEAST_TEXT, MOST_TEXT) : 1;
+}
+
+double
+rw_theme_paper_scale (GtkWidget *widget)
+{
+  return RW_PX_PER_PAPER_MM * rw_theme_text_scale (widget);
 }
 
 static const GdkRGBA severities[2][3] = {
@@ -53,12 +104,13 @@ update_colours (GtkSettings *settings)
 {
   GtkCssProvider *provider = g_object_get_data (G_OBJECT (settings), PROVIDER_KEY);
   gboolean dark = settings_are_dark (settings);
-  const RwColour *accent = dark ? &rw_palette_dark.accent : &rw_palette_light.accent;
+  gboolean contrast = wants_contrast (settings);
+  const RwColour *accent = &palette (dark, contrast)->accent;
   GdkRGBA colour = { (float) accent->r, (float) accent->g, (float) accent->b, 1 };
   g_autofree char *accent_text = gdk_rgba_to_string (&colour);
   g_autofree char *stop_text = gdk_rgba_to_string (&severities[dark][RW_STOP]);
-  g_autofree char *css = g_strdup_printf ("@define-color rw_accent %s; @define-color rw_stop %s;", accent_text,
-                                          stop_text);
+  g_autofree char *css = g_strdup_printf ("@define-color rw_accent %s; @define-color rw_stop %s; %s", accent_text,
+                                          stop_text, contrast ? CONTRAST_RULES : "");
 
   gtk_css_provider_load_from_data (provider, css, -1);
 }

@@ -10,6 +10,7 @@ typedef struct
   const RwSheet   *sheet;
   double           scale;
   const RwPalette *palette;
+  double           weight; /* of lines on a screen */
   double           pixel; /* paper mm; 0 on paper */
   double           x0, y0, x1, y1; /* what can be seen, paper mm with y down */
 } Painter;
@@ -17,8 +18,10 @@ typedef struct
 static Painter
 painter_new (cairo_t *cr, const RwSheet *sheet, double scale, const RwPalette *palette, double pixel)
 {
-  Painter painter = { .cr = cr, .sheet = sheet, .scale = scale, .palette = palette, .pixel = pixel };
+  Painter painter = { .cr = cr, .sheet = sheet, .scale = scale, .palette = palette, .weight = 1, .pixel = pixel };
 
+  if (palette != NULL)
+    painter.weight = palette->weight;
   cairo_clip_extents (cr, &painter.x0, &painter.y0, &painter.x1, &painter.y1);
   cairo_set_line_join (cr, CAIRO_LINE_JOIN_ROUND);
   cairo_set_line_cap (cr, CAIRO_LINE_CAP_BUTT);
@@ -38,11 +41,11 @@ set_colour (cairo_t *cr, const RwColour *colour, double opacity)
 static double
 line_width (const Painter *painter, double width)
 {
-  if (painter->pixel <= 0)
-    return width;
   double least = width > RW_NARROW_MM ? 2 : 1;
 
-  return MAX (least, round (width / painter->pixel)) * painter->pixel;
+  if (painter->pixel <= 0)
+    return width;
+  return painter->weight * MAX (least, round (width / painter->pixel)) * painter->pixel;
 }
 
 static void

@@ -18,11 +18,14 @@ typedef struct
   RwColour pale;   /* dimension lines, axes, grain */
   RwColour accent; /* selection */
   RwColour tint[RW_TINT_COUNT];
+  double   weight; /* of lines on a screen, in those of paper */
 } RwPalette;
 
 extern const RwPalette rw_palette_light;
 extern const RwPalette rw_palette_dark;
 extern const RwPalette rw_palette_print; /* the light one on white */
+extern const RwPalette rw_palette_contrast; /* high contrast, dark on light */
+extern const RwPalette rw_palette_contrast_dark;
 
 /* How a pen draws, for painters of every kind. */
 typedef struct

@@ -134,7 +134,8 @@ stroke_of (const RwQuick *quick, const RwPixels *pixels, RwPen pen)
   const RwPenStyle *style = rw_pen_style (pen);
   Stroke stroke = { .pixels = pixels, .style = style };
 
-  stroke.width = MAX (style->width > RW_NARROW_MM ? 2 : 1, round (style->width * quick->scale));
+  stroke.width = quick->palette->weight
+                 * MAX (style->width > RW_NARROW_MM ? 2 : 1, round (style->width * quick->scale));
   stroke.colour = pixel_of (style->is_pale ? &quick->palette->pale : &quick->palette->ink);
   for (int i = 0; i < style->dashes; i++)
     stroke.dash[i] = MAX (style->dash[i] * quick->scale, 1);

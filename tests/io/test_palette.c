@@ -18,6 +18,9 @@
 #define TEXT_CONTRAST 4.5
 #define LINE_CONTRAST 3.0
 
+/* Level AAA, 1.4.6. */
+#define HIGH_CONTRAST 7.0
+
 typedef struct
 {
   const char *name;
@@ -38,7 +41,11 @@ static const struct
 {
   const char      *name;
   const RwPalette *palette;
-} looks[] = { { "light", &rw_palette_light }, { "dark", &rw_palette_dark }, { "print", &rw_palette_print } };
+} looks[] = { { "light", &rw_palette_light },
+            { "dark", &rw_palette_dark },
+            { "print", &rw_palette_print },
+            { "high contrast", &rw_palette_contrast },
+            { "high contrast, dark", &rw_palette_contrast_dark } };
 
 static double
 linear (double channel)
@@ -161,6 +168,26 @@ test_contrast (void)
     }
 }
 
+/* Where high contrast is asked for, lettering and every line hold it on whatever they cross. */
+static void
+test_high_contrast (void)
+{
+  const RwPalette *palettes[] = { &rw_palette_contrast, &rw_palette_contrast_dark };
+
+  for (guint i = 0; i < G_N_ELEMENTS (palettes); i++)
+    {
+      const RwPalette *palette = palettes[i];
+
+      g_assert_cmpfloat (contrast (&palette->accent, &palette->paper), >=, HIGH_CONTRAST);
+      g_assert_cmpfloat (palette->weight, >, 1);
+      for (int tint = RW_TINT_PAPER; tint < RW_TINT_COUNT; tint++)
+        {
+          g_assert_cmpfloat (contrast (&palette->ink, &palette->tint[tint]), >=, HIGH_CONTRAST);
+          g_assert_cmpfloat (contrast (&palette->pale, &palette->tint[tint]), >=, HIGH_CONTRAST);
+        }
+    }
+}
+
 /* In grey, the materials stand in the same order by light and by dark. */
 static void
 test_order (void)
@@ -181,6 +208,7 @@ main (int argc, char **argv)
   g_test_add_func ("/palette/vision", test_vision);
   g_test_add_func ("/palette/tints", test_tints);
   g_test_add_func ("/palette/contrast", test_contrast);
+  g_test_add_func ("/palette/high-contrast", test_high_contrast);
   g_test_add_func ("/palette/order", test_order);
   return g_test_run ();
 }
