@@ -122,21 +122,21 @@ on_changed (RwDrawer *self)
 /* ---- making and unmaking ---- */
 
 static void
-add_tab (RwDrawer *self, GtkWidget *bar, RwDrawerPage page, const char *title)
+add_tab (RwDrawer *self, GtkWidget *tabs, RwDrawerPage page, const char *title)
 {
   self->tabs[page] = gtk_toggle_button_new_with_label (title);
   gtk_button_set_has_frame (GTK_BUTTON (self->tabs[page]), FALSE);
   if (page > 0)
     gtk_toggle_button_set_group (GTK_TOGGLE_BUTTON (self->tabs[page]), GTK_TOGGLE_BUTTON (self->tabs[0]));
   g_signal_connect_object (self->tabs[page], "toggled", G_CALLBACK (on_tab), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (bar), self->tabs[page]);
+  rw_wrap_box_append (RW_WRAP_BOX (tabs), self->tabs[page]);
 }
 
 static void
 build_bar (RwDrawer *self)
 {
-  GtkWidget *bar = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4), *tabs = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4);
-  GtkWidget *wrap, *close = gtk_button_new_from_icon_name ("window-close-symbolic");
+  GtkWidget *bar = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 4), *tabs = rw_wrap_box_new_empty (4);
+  GtkWidget *close = gtk_button_new_from_icon_name ("window-close-symbolic");
 
   gtk_widget_add_css_class (bar, "strip");
   add_tab (self, tabs, RW_PAGE_FINDINGS, _("Findings"));
@@ -146,14 +146,15 @@ build_bar (RwDrawer *self)
   add_tab (self, tabs, RW_PAGE_CARE, _("Care"));
   add_tab (self, tabs, RW_PAGE_STOCK, _("Stock"));
   add_tab (self, tabs, RW_PAGE_COMPARE, _("Compare"));
+  gtk_widget_set_halign (self->tabs[RW_PAGE_COUNT - 1], GTK_ALIGN_START);
   gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[RW_PAGE_FINDINGS]), TRUE);
 
   self->tools = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   gtk_widget_set_halign (self->tools, GTK_ALIGN_END);
   gtk_widget_hide (self->tools);
-  wrap = rw_wrap_box_new (tabs, self->tools);
-  gtk_widget_set_hexpand (wrap, TRUE);
-  gtk_box_append (GTK_BOX (bar), wrap);
+  rw_wrap_box_append (RW_WRAP_BOX (tabs), self->tools);
+  gtk_widget_set_hexpand (tabs, TRUE);
+  gtk_box_append (GTK_BOX (bar), tabs);
 
   gtk_button_set_has_frame (GTK_BUTTON (close), FALSE);
   gtk_widget_set_valign (close, GTK_ALIGN_START);
@@ -179,11 +180,17 @@ rw_drawer_class_init (RwDrawerClass *klass)
 static void
 rw_drawer_init (RwDrawer *self)
 {
+  GtkWidget *scroller = gtk_scrolled_window_new ();
+
   gtk_orientable_set_orientation (GTK_ORIENTABLE (self), GTK_ORIENTATION_VERTICAL);
   self->stack = gtk_stack_new ();
+  gtk_stack_set_hhomogeneous (GTK_STACK (self->stack), FALSE);
   build_bar (self);
-  gtk_widget_set_vexpand (self->stack, TRUE);
-  gtk_box_append (GTK_BOX (self), self->stack);
+  /* With large text a page may be wider than the window. */
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_AUTOMATIC, GTK_POLICY_NEVER);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), self->stack);
+  gtk_widget_set_vexpand (scroller, TRUE);
+  gtk_box_append (GTK_BOX (self), scroller);
   g_signal_connect (self, "map", G_CALLBACK (on_map), NULL);
 }
 

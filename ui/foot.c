@@ -7,7 +7,13 @@
 #include "mark.h"
 #include "standing.h"
 #include "words.h"
+#include "wrap_box.h"
 
+/* What is told of the pointer keeps its width, so that nothing jumps. */
+#define MESSAGE_CHARS 24
+#define POINTER_CHARS 18
+#define SCALE_CHARS 9
+#define SPACING 8
 
 enum
 {
@@ -183,7 +189,7 @@ flat_button (GtkWidget *child, const char *tooltip)
   return button;
 }
 
-static void
+static GtkWidget *
 build_findings (RwFoot *self)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
@@ -199,7 +205,7 @@ build_findings (RwFoot *self)
   gtk_box_append (GTK_BOX (box), self->nothing);
   self->findings = flat_button (box, _("Show the findings"));
   g_signal_connect_object (self->findings, "clicked", G_CALLBACK (on_findings), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self), self->findings);
+  return self->findings;
 }
 
 /* Words that may be cut short where the text is large and the window is not. */
@@ -213,14 +219,39 @@ short_label (void)
 }
 
 static GtkWidget *
-add_note (RwFoot *self)
+add_note (GtkWidget *box, int chars, float align)
 {
   GtkWidget *label = short_label ();
 
-  gtk_label_set_xalign (GTK_LABEL (label), 1);
+  gtk_label_set_xalign (GTK_LABEL (label), align);
+  gtk_label_set_width_chars (GTK_LABEL (label), chars);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), chars);
   gtk_widget_add_css_class (label, "dim-label");
-  gtk_box_append (GTK_BOX (self), label);
+  gtk_box_append (GTK_BOX (box), label);
   return label;
+}
+
+static GtkWidget *
+build_result (RwFoot *self, int result)
+{
+  GtkWidget *button = flat_button (short_label (), _("Show it in the list of dimensions"));
+
+  self->results[result] = button;
+  g_signal_connect_object (button, "clicked", G_CALLBACK (on_result), self, 0);
+  return button;
+}
+
+static GtkWidget *
+build_notes (RwFoot *self)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, SPACING);
+
+  self->message = add_note (box, MESSAGE_CHARS, 0);
+  gtk_widget_set_hexpand (self->message, TRUE);
+  self->pointer = add_note (box, POINTER_CHARS, 1);
+  self->scale = add_note (box, SCALE_CHARS, 1);
+  gtk_widget_set_direction (self->scale, GTK_TEXT_DIR_LTR);
+  return box;
 }
 
 static void
@@ -247,22 +278,15 @@ rw_foot_class_init (RwFootClass *klass)
 static void
 rw_foot_init (RwFoot *self)
 {
-  gtk_box_set_spacing (GTK_BOX (self), 8);
-  gtk_widget_add_css_class (GTK_WIDGET (self), "foot");
-  for (int i = 0; i < RESULT_COUNT; i++)
-    {
-      self->results[i] = flat_button (short_label (), _("Show it in the list of dimensions"));
-      g_signal_connect_object (self->results[i], "clicked", G_CALLBACK (on_result), self, 0);
-      gtk_box_append (GTK_BOX (self), self->results[i]);
-    }
-  build_findings (self);
+  GtkWidget *all = rw_wrap_box_new_empty (SPACING);
 
-  self->message = add_note (self);
-  gtk_label_set_xalign (GTK_LABEL (self->message), 0);
-  gtk_widget_set_hexpand (self->message, TRUE);
-  self->pointer = add_note (self);
-  self->scale = add_note (self);
-  gtk_widget_set_direction (self->scale, GTK_TEXT_DIR_LTR);
+  for (int i = 0; i < RESULT_COUNT; i++)
+    rw_wrap_box_append (RW_WRAP_BOX (all), build_result (self, i));
+  rw_wrap_box_append (RW_WRAP_BOX (all), build_findings (self));
+  rw_wrap_box_append (RW_WRAP_BOX (all), build_notes (self));
+  gtk_widget_set_hexpand (all, TRUE);
+  gtk_box_append (GTK_BOX (self), all);
+  gtk_widget_add_css_class (GTK_WIDGET (self), "foot");
 }
 
 GtkWidget *

@@ -49,7 +49,7 @@ header_words (RwFormGroup *self, const char *title)
   gtk_widget_add_css_class (self->summary, "small");
   gtk_widget_add_css_class (self->summary, "dim-label");
   gtk_label_set_xalign (GTK_LABEL (self->summary), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (self->summary), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (self->summary), TRUE);
   gtk_box_append (GTK_BOX (words), name);
   gtk_box_append (GTK_BOX (words), self->summary);
   gtk_widget_set_hexpand (words, TRUE);

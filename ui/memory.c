@@ -7,8 +7,6 @@
 static const RwMemory first_start = {
   .width = 1280,
   .height = 800,
-  .form_width = 340,
-  .drawer_height = 216,
   .form_shown = TRUE,
   .drawer_shown = TRUE,
   .units = RW_UNITS_MM,

@@ -8,8 +8,8 @@ typedef struct
 {
   int      width, height;
   gboolean maximised;
-  int      form_width;
-  int      drawer_height;
+  int      form_width;    /* 0: not yet chosen */
+  int      drawer_height; /* likewise */
   gboolean form_shown, drawer_shown;
   RwUnits  units;
   gboolean toured; /* the tour was offered */

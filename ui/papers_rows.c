@@ -30,6 +30,7 @@ rw_papers_row (GtkWidget *grid, int row, const char *name, GtkWidget *control)
   GtkWidget *label = gtk_label_new (name);
 
   gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_widget_set_hexpand (label, TRUE);
   rw_access_name (control, name);
   gtk_grid_attach (GTK_GRID (grid), label, 0, row, 1, 1);

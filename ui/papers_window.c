@@ -8,6 +8,7 @@
 #include "papers_form.h"
 #include "papers_saver.h"
 #include "print.h"
+#include "wrap_box.h"
 
 /* The pages are made anew this long after the last change, so that a drag in the drawing stays quick. */
 #define PAUSE_MS 150
@@ -374,7 +375,8 @@ build_header (RwPapersWindow *self)
 static GtkWidget *
 build_foot (RwPapersWindow *self)
 {
-  GtkWidget *foot = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *page = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6), *zoom = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *foot = rw_wrap_box_new (page, zoom);
 
   self->where = gtk_label_new (NULL);
   self->near = gtk_label_new (NULL);
@@ -384,14 +386,14 @@ build_foot (RwPapersWindow *self)
   g_signal_connect_swapped (self->saver, "busy", G_CALLBACK (enable_actions), self);
   g_signal_connect_swapped (self->saver, "saved", G_CALLBACK (record_left), self);
   gtk_widget_add_css_class (foot, "foot");
-  gtk_box_append (GTK_BOX (foot), foot_button ("go-previous-symbolic", _("Page before"), "pages.previous"));
-  gtk_box_append (GTK_BOX (foot), foot_button ("go-next-symbolic", _("Next page"), "pages.next"));
-  gtk_box_append (GTK_BOX (foot), self->where);
-  gtk_box_append (GTK_BOX (foot), foot_button ("zoom-out-symbolic", _("Farther"), "pages.farther"));
-  gtk_box_append (GTK_BOX (foot), self->near);
-  gtk_box_append (GTK_BOX (foot), foot_button ("zoom-in-symbolic", _("Nearer"), "pages.nearer"));
-  gtk_box_append (GTK_BOX (foot), foot_button ("zoom-fit-best-symbolic", _("Whole page"), "pages.whole"));
-  gtk_box_append (GTK_BOX (foot), self->saver);
+  gtk_box_append (GTK_BOX (page), foot_button ("go-previous-symbolic", _("Page before"), "pages.previous"));
+  gtk_box_append (GTK_BOX (page), foot_button ("go-next-symbolic", _("Next page"), "pages.next"));
+  gtk_box_append (GTK_BOX (page), self->where);
+  gtk_box_append (GTK_BOX (zoom), foot_button ("zoom-out-symbolic", _("Farther"), "pages.farther"));
+  gtk_box_append (GTK_BOX (zoom), self->near);
+  gtk_box_append (GTK_BOX (zoom), foot_button ("zoom-in-symbolic", _("Nearer"), "pages.nearer"));
+  gtk_box_append (GTK_BOX (zoom), foot_button ("zoom-fit-best-symbolic", _("Whole page"), "pages.whole"));
+  gtk_box_append (GTK_BOX (zoom), self->saver);
   return foot;
 }
 

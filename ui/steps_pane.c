@@ -8,6 +8,7 @@
 #include "step_detail.h"
 
 #define LIST_WIDTH 220 /* at least */
+#define TITLE_CHARS 12 /* likewise */
 
 struct _RwStepsPane
 {
@@ -48,8 +49,9 @@ line_new (void)
   GtkWidget *sign = gtk_label_new (NULL), *title = gtk_label_new (NULL), *state = gtk_label_new (NULL);
 
   gtk_label_set_width_chars (GTK_LABEL (sign), 2);
+  gtk_label_set_width_chars (GTK_LABEL (title), TITLE_CHARS);
   gtk_label_set_xalign (GTK_LABEL (title), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (title), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (title), TRUE);
   gtk_widget_set_hexpand (title, TRUE);
   gtk_box_append (GTK_BOX (line), sign);
   gtk_box_append (GTK_BOX (line), title);

@@ -3,8 +3,13 @@
 #include <glib/gi18n.h>
 
 #include "dialogs.h"
+#include "theme.h"
 
 #define LEAST_DRAWER 100
+#define FORM_WIDTH 340    /* at first, for text of the usual size */
+#define DRAWER_HEIGHT 216
+#define MOST_WIDTH 0.42   /* of the window for the form */
+#define MOST_HEIGHT 0.34  /* for the drawer */
 #define TOUR_MS 800 /* from the first frame to the tour */
 
 G_DEFINE_FINAL_TYPE (RwWindow, rw_window, GTK_TYPE_APPLICATION_WINDOW)
@@ -176,10 +181,23 @@ free_drawer (GtkWidget *drawer, GdkFrameClock *clock, gpointer user_data)
   return G_SOURCE_REMOVE;
 }
 
+/* Until the maker has chosen, form and drawer have the room that the size of the text needs. */
+static void
+choose_sizes (RwWindow *self)
+{
+  double scale = MAX (1, rw_theme_text_scale (GTK_WIDGET (self)));
+
+  if (self->memory.form_width == 0)
+    self->memory.form_width = (int) MIN (FORM_WIDTH * scale, MOST_WIDTH * self->memory.width);
+  if (self->memory.drawer_height == 0)
+    self->memory.drawer_height = (int) MIN (DRAWER_HEIGHT * scale, MOST_HEIGHT * self->memory.height);
+}
+
 static void
 recall (RwWindow *self)
 {
   self->memory = rw_memory_load ();
+  choose_sizes (self);
   rw_document_set_units (self->document, self->memory.units);
   gtk_window_set_default_size (GTK_WINDOW (self), self->memory.width, self->memory.height);
   if (self->memory.maximised)
@@ -293,6 +311,7 @@ rw_window_dispose (GObject *object)
 
   g_clear_weak_pointer (&self->papers);
   g_clear_weak_pointer (&self->guide);
+  g_clear_weak_pointer (&self->keys);
   g_clear_object (&self->recent);
   g_clear_pointer (&self->wanted, g_free);
   g_clear_pointer (&self->drafts, rw_draft_keeper_free);

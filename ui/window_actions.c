@@ -5,6 +5,7 @@
 
 #include "dialogs.h"
 #include "guide_window.h"
+#include "keys_window.h"
 #include "tour.h"
 
 static const char *const unit_names[] = {
@@ -77,16 +78,11 @@ tour (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 static void
 keys (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 {
-  GtkApplicationWindow *window = user_data;
-  g_autoptr (GtkBuilder) builder = NULL;
+  RwWindow *self = user_data;
 
-  if (gtk_application_window_get_help_overlay (window) == NULL)
-    {
-      builder = gtk_builder_new_from_resource ("/org/rimwright/Rimwright/shortcuts.ui");
-      gtk_application_window_set_help_overlay (
-          window, GTK_SHORTCUTS_WINDOW (gtk_builder_get_object (builder, "keys")));
-    }
-  gtk_window_present (GTK_WINDOW (gtk_application_window_get_help_overlay (window)));
+  if (self->keys == NULL)
+    g_set_weak_pointer (&self->keys, rw_keys_window_new (GTK_WINDOW (self)));
+  gtk_window_present (GTK_WINDOW (self->keys));
 }
 
 static void

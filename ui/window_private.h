@@ -27,7 +27,7 @@ struct _RwWindow
   GtkWidget *foot;
   GMenu     *recent;      /* once the menu has been opened */
   GtkWidget *papers;      /* the window of the papers while it is open */
-  GtkWidget *guide;       /* likewise */
+  GtkWidget *guide, *keys; /* likewise */
 
   char        *wanted;  /* the recent file asked for */
   RwWindowFunc go_on;   /* after a question about unsaved work */

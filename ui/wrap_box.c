@@ -6,58 +6,115 @@ struct _RwWrapBox
 {
   GtkWidget parent;
 
-  GtkWidget *first, *second;
+  int spacing;
 };
 
 G_DEFINE_FINAL_TYPE (RwWrapBox, rw_wrap_box, GTK_TYPE_WIDGET)
 
-/* What a child asks for in one direction, given its other measure or -1; nothing where it is hidden. */
+/* ---- what children ask for ---- */
+
+/* The next child that is shown; after NULL, the first. */
+static GtkWidget *
+next_shown (RwWrapBox *self, GtkWidget *child)
+{
+  do
+    child = child != NULL ? gtk_widget_get_next_sibling (child) : gtk_widget_get_first_child (GTK_WIDGET (self));
+  while (child != NULL && !gtk_widget_should_layout (child));
+  return child;
+}
+
 static int
 asked (GtkWidget *child, GtkOrientation orientation, int for_size, gboolean least)
 {
-  int minimum = 0, natural = 0;
+  int minimum, natural;
 
-  if (gtk_widget_should_layout (child))
-    gtk_widget_measure (child, orientation, for_size, &minimum, &natural, NULL, NULL);
+  gtk_widget_measure (child, orientation, for_size, &minimum, &natural, NULL, NULL);
   return least ? minimum : natural;
 }
 
-static int
-width_wanted (GtkWidget *child)
+/* ---- lines ---- */
+
+typedef struct
 {
-  return asked (child, GTK_ORIENTATION_HORIZONTAL, -1, FALSE);
+  GtkWidget *first; /* NULL behind the last line */
+  int        count;
+  int        width; /* of its children at the size that they would like to have */
+} Line;
+
+/* As many children as have room side by side, and one at least.  width -1: all of them. */
+static Line
+line_from (RwWrapBox *self, GtkWidget *first, int width)
+{
+  Line line = { .first = first };
+
+  for (GtkWidget *child = first; child != NULL; child = next_shown (self, child))
+    {
+      int wanted = asked (child, GTK_ORIENTATION_HORIZONTAL, -1, FALSE) + (line.count > 0 ? self->spacing : 0);
+
+      if (line.count > 0 && width >= 0 && line.width + wanted > width)
+        break;
+      line.width += wanted;
+      line.count++;
+    }
+  return line;
 }
 
-/* Where the second starts on the line of the first. */
-static int
-second_start (RwWrapBox *self)
+static GtkWidget *
+after_line (RwWrapBox *self, const Line *line)
 {
-  int first = width_wanted (self->first);
+  GtkWidget *child = line->first;
 
-  return first > 0 && gtk_widget_should_layout (self->second) ? first + SPACING : first;
+  for (int i = 0; i < line->count; i++)
+    child = next_shown (self, child);
+  return child;
 }
 
-static gboolean
-is_one_line (RwWrapBox *self, int width)
-{
-  return width < 0 || second_start (self) + width_wanted (self->second) <= width;
-}
-
-/* The height of a child of that width; -1 as wide as it likes. */
+/* What a child of a line is given: what it likes, or what there is; the last of all has the rest too. */
 static int
-height_at (GtkWidget *child, int width, gboolean least)
+width_in (RwWrapBox *self, const Line *line, GtkWidget *child, int width)
 {
-  int needed = asked (child, GTK_ORIENTATION_HORIZONTAL, -1, TRUE);
+  int wanted = asked (child, GTK_ORIENTATION_HORIZONTAL, -1, FALSE);
 
-  return asked (child, GTK_ORIENTATION_VERTICAL, width < 0 ? -1 : MAX (width, needed), least);
+  if (width < 0)
+    return wanted;
+  if (next_shown (self, child) == NULL)
+    wanted += MAX (0, width - line->width);
+  return MAX (MIN (wanted, width), asked (child, GTK_ORIENTATION_HORIZONTAL, -1, TRUE));
 }
 
 static int
-height_of (RwWrapBox *self, int width, gboolean least)
+height_in (RwWrapBox *self, const Line *line, int width, gboolean least)
 {
-  if (is_one_line (self, width))
-    return MAX (height_at (self->first, -1, least), height_at (self->second, -1, least));
-  return height_at (self->first, width, least) + height_at (self->second, width, least);
+  GtkWidget *child = line->first;
+  int height = 0;
+
+  for (int i = 0; i < line->count; i++, child = next_shown (self, child))
+    height = MAX (height, asked (child, GTK_ORIENTATION_VERTICAL, width_in (self, line, child, width), least));
+  return height;
+}
+
+/* ---- measuring and placing ---- */
+
+static int
+least_width (RwWrapBox *self)
+{
+  int width = 0;
+
+  for (GtkWidget *child = next_shown (self, NULL); child != NULL; child = next_shown (self, child))
+    width = MAX (width, asked (child, GTK_ORIENTATION_HORIZONTAL, -1, TRUE));
+  return width;
+}
+
+static int
+height_at (RwWrapBox *self, int width, gboolean least)
+{
+  int height = 0;
+  Line line;
+
+  for (line = line_from (self, next_shown (self, NULL), width); line.first != NULL;
+       line = line_from (self, after_line (self, &line), width))
+    height += height_in (self, &line, width, least);
+  return height;
 }
 
 static void
@@ -68,40 +125,48 @@ rw_wrap_box_measure (GtkWidget *widget, GtkOrientation orientation, int for_size
 
   if (orientation == GTK_ORIENTATION_HORIZONTAL)
     {
-      *minimum = MAX (asked (self->first, orientation, -1, TRUE), asked (self->second, orientation, -1, TRUE));
-      *natural = second_start (self) + width_wanted (self->second);
+      *minimum = least_width (self);
+      *natural = line_from (self, next_shown (self, NULL), -1).width;
     }
   else
     {
-      *minimum = height_of (self, for_size, TRUE);
-      *natural = height_of (self, for_size, FALSE);
+      *minimum = height_at (self, for_size, TRUE);
+      *natural = height_at (self, for_size, FALSE);
     }
 }
 
 static void
-place (GtkWidget *child, int x, int y, int width, int height)
+place_line (RwWrapBox *self, const Line *line, int y, int width, int height)
 {
-  if (gtk_widget_should_layout (child))
-    gtk_widget_size_allocate (child, &(GtkAllocation){ x, y, width, height }, -1);
+  gboolean mirrored = gtk_widget_get_direction (GTK_WIDGET (self)) == GTK_TEXT_DIR_RTL;
+  GtkWidget *child = line->first;
+  int x = 0;
+
+  for (int i = 0; i < line->count; i++, child = next_shown (self, child))
+    {
+      int wide = width_in (self, line, child, width), start = mirrored ? width - x - wide : x;
+
+      gtk_widget_size_allocate (child, &(GtkAllocation){ start, y, wide, height }, -1);
+      x += wide + self->spacing;
+    }
 }
 
 static void
 rw_wrap_box_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
   RwWrapBox *self = RW_WRAP_BOX (widget);
-  int start = second_start (self), above = height_at (self->first, width, FALSE);
-  gboolean mirrored = gtk_widget_get_direction (widget) == GTK_TEXT_DIR_RTL;
+  Line line = line_from (self, next_shown (self, NULL), width);
+  int y = 0;
 
-  if (is_one_line (self, width))
+  while (line.first != NULL)
     {
-      int first = MIN (width_wanted (self->first), width);
+      GtkWidget *next = after_line (self, &line);
+      int high = next != NULL ? height_in (self, &line, width, FALSE) : MAX (height - y, 0);
 
-      place (self->first, mirrored ? width - first : 0, 0, first, height);
-      place (self->second, mirrored ? 0 : start, 0, width - start, height);
-      return;
+      place_line (self, &line, y, width, high);
+      y += high;
+      line = line_from (self, next, width);
     }
-  place (self->first, 0, 0, width, above);
-  place (self->second, 0, above, width, height - above);
 }
 
 static GtkSizeRequestMode
@@ -110,13 +175,15 @@ rw_wrap_box_get_request_mode (GtkWidget *widget)
   return GTK_SIZE_REQUEST_HEIGHT_FOR_WIDTH;
 }
 
+/* ---- making and unmaking ---- */
+
 static void
 rw_wrap_box_dispose (GObject *object)
 {
-  RwWrapBox *self = RW_WRAP_BOX (object);
+  GtkWidget *child;
 
-  g_clear_pointer (&self->first, gtk_widget_unparent);
-  g_clear_pointer (&self->second, gtk_widget_unparent);
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (object))) != NULL)
+    gtk_widget_unparent (child);
   G_OBJECT_CLASS (rw_wrap_box_parent_class)->dispose (object);
 }
 
@@ -137,13 +204,26 @@ rw_wrap_box_init (RwWrapBox *self)
 }
 
 GtkWidget *
-rw_wrap_box_new (GtkWidget *first, GtkWidget *second)
+rw_wrap_box_new_empty (int spacing)
 {
   RwWrapBox *self = g_object_new (RW_TYPE_WRAP_BOX, NULL);
 
-  self->first = first;
-  self->second = second;
-  gtk_widget_set_parent (first, GTK_WIDGET (self));
-  gtk_widget_set_parent (second, GTK_WIDGET (self));
+  self->spacing = spacing;
   return GTK_WIDGET (self);
+}
+
+GtkWidget *
+rw_wrap_box_new (GtkWidget *first, GtkWidget *second)
+{
+  GtkWidget *self = rw_wrap_box_new_empty (SPACING);
+
+  rw_wrap_box_append (RW_WRAP_BOX (self), first);
+  rw_wrap_box_append (RW_WRAP_BOX (self), second);
+  return self;
+}
+
+void
+rw_wrap_box_append (RwWrapBox *self, GtkWidget *child)
+{
+  gtk_widget_set_parent (child, GTK_WIDGET (self));
 }

@@ -1,5 +1,5 @@
-/* Two children side by side, or the second below the first where the box is too narrow for both at the size that they
- * would like to have.  On one line the second has all the width that is left.
+/* Children side by side, broken into lines where the box is too narrow for all of them at the size that they would like
+ * to have.  The last child has all the width that is left on its line.
  */
 #pragma once
 
@@ -9,3 +9,7 @@
 G_DECLARE_FINAL_TYPE (RwWrapBox, rw_wrap_box, RW, WRAP_BOX, GtkWidget)
 
 GtkWidget *rw_wrap_box_new (GtkWidget *first, GtkWidget *second);
+
+/* None yet, so many pixels apart. */
+GtkWidget *rw_wrap_box_new_empty (int spacing);
+void       rw_wrap_box_append    (RwWrapBox *self, GtkWidget *child);
