@@ -152,6 +152,7 @@ rw_draw_head_face (RwDraft *draft)
   int full = draft->result->plan.full;
 
   rw_draw_head_outline (draft, rw_map_head_flat);
+  rw_draw_ears (draft);
   draw_neck_piece (draft);
   for (int i = 1; i <= draft->result->plan.strings; i++)
     if (i <= full || draft->design->fifth_route == RW_ROUTE_TUNNEL)

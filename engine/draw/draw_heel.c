@@ -82,6 +82,7 @@ draw_side (RwDraft *draft)
   rw_path_line (draft->sheet, back.x, back.y);
   rw_path_close (draft->sheet);
   rw_name (rw_path_end (draft->sheet), N_ ("Heel"), 0);
+  rw_draw_shim (draft);
   rw_draft_param (draft, FRETBOARD, fretboard_thickness);
   rw_name (rw_sheet_polygon (draft->sheet, RW_PEN_OUTLINE, RW_TINT_DARK_WOOD, board, 4), N_ ("Fretboard"), 0);
 }
@@ -91,13 +92,13 @@ static void
 draw_bottoms (RwDraft *draft)
 {
   const RwDesign *design = draft->design;
-  double relief
-      = height_at (draft, fmin (rw_draft_value (draft, RW_JOINT_RELIEF_HEIGHT), design->joint_heel_depth));
+  double under = fmin (rw_draft_value (draft, RW_JOINT_RELIEF_HEIGHT), design->joint_heel_depth);
   const RwPoint points[] = {
     { -relief_radius (draft), height_at (draft, design->fretboard_thickness) },
-    { -relief_radius (draft), relief },
-    { -rim (draft), relief },
-    { -rim (draft), height_at (draft, design->joint_heel_depth) },
+    { -relief_radius (draft), height_at (draft, under) },
+    { -rim (draft) - rw_heel_shim (draft->result, under), height_at (draft, under) },
+    { -rim (draft) - rw_heel_shim (draft->result, design->joint_heel_depth),
+      height_at (draft, design->joint_heel_depth) },
   };
 
   rw_draft_slot (draft, NECK, RW_JOINT_HOLLOW);
@@ -130,7 +131,19 @@ draw_holes (RwDraft *draft)
     }
 }
 
-/* The face's angle to the board, told at the rim under the board. */
+/* The shim is told under the cap, where its taper can be seen. */
+static void
+shim_note (RwDraft *draft)
+{
+  const RwDesign *design = draft->design;
+  double foot = height_at (draft, design->joint_heel_depth), middle = (foot + height_at (draft, 0)) / 2;
+  RwPoint at = { -rim (draft) - rw_heel_shim (draft->result, design->joint_heel_depth / 2) / 2, middle };
+
+  if (fabs (design->joint_shim) > 0)
+    rw_note_param (draft, RW_P_joint_shim, (RwNote){ at, { -rim (draft) + 12, foot - 10 }, 2, N_ ("shim %s") });
+}
+
+/* The face's angle to the board, told at the rim under the board; the face leaves the rim by the shim. */
 static void
 side_sizes (RwDraft *draft)
 {
@@ -138,6 +151,8 @@ side_sizes (RwDraft *draft)
   const RwSide *side = &draft->result->side;
   double foot = height_at (draft, design->joint_heel_depth), start = neck (draft, side->heel_start, 0).x;
   RwPoint joint = { -rim (draft), design->neck_set_height };
+  RwPoint face = { joint.x - rw_heel_shim (draft->result, 0), joint.y };
+  double shim_turn = atan (design->joint_shim / design->joint_heel_depth);
   RwPoint under = neck (draft, side->heel_start, -rw_neck_thickness (draft->result, side->heel_start));
 
   rw_span_param (draft, RW_P_neck_heel_start,
@@ -149,7 +164,8 @@ side_sizes (RwDraft *draft)
                                  -rw_neck_thickness (draft->result, side->heel_start - NECK_SHOWN)),
                            neck (draft, side->heel_start - NECK_SHOWN, 0), 7, 3, NULL });
   rw_sweep_slot (draft, RW_JOINT_HEEL_ANGLE,
-                 (RwSweep){ joint, 26, G_PI + side->angle, 1.5 * G_PI, 1, N_("heel cut %s") });
+                 (RwSweep){ face, 26, G_PI + side->angle, 1.5 * G_PI + shim_turn, 1, N_("heel cut %s") });
+  shim_note (draft);
   rw_note_param (draft, RW_P_neck_set_height,
                  (RwNote){ joint, { joint.x + 26, joint.y + 14 }, 2, N_ ("set height %s") });
   rw_span_slot (draft, RW_JOINT_RELIEF_DEPTH,

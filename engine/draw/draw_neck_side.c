@@ -50,7 +50,16 @@ height_at (const RwDraft *draft, double depth)
   return draft->design->neck_set_height - depth;
 }
 
-/* Face of the heel from the glue line down: relief for the hoop, then along the rim to the cap. */
+/* Thick at the head end it tilts the neck back, at the cap end forward. */
+double
+rw_heel_shim (const RwResult *result, double depth)
+{
+  double shim = result->used.joint_shim, share = depth / result->used.joint_heel_depth;
+
+  return shim >= 0 ? shim * (1 - share) : -shim * share;
+}
+
+/* Face of the heel from the glue line down: relief for the hoop, then along the rim, or the shim, to the cap. */
 #define FACE_CHORDS 6
 
 static void
@@ -70,7 +79,8 @@ heel_face (RwDraft *draft)
     {
       double depth = relief + (design->joint_heel_depth - relief) * i / FACE_CHORDS;
 
-      line_to (draft, (RwPoint){ cheek (draft, radius, depth), height_at (draft, depth) });
+      line_to (draft, (RwPoint){ cheek (draft, radius, depth) - rw_heel_shim (draft->result, depth),
+                                 height_at (draft, depth) });
     }
 }
 
@@ -93,6 +103,26 @@ rw_path_heel (RwDraft *draft)
   heel_sweep (draft);
 }
 
+void
+rw_draw_shim (RwDraft *draft)
+{
+  const RwDesign *design = draft->design;
+  double radius = design->rim_outer_diameter / 2, cap = design->joint_heel_depth;
+  double top = fmin (rw_draft_value (draft, RW_JOINT_RELIEF_HEIGHT), cap);
+  const RwPoint corners[] = {
+    { cheek (draft, radius, top), height_at (draft, top) },
+    { cheek (draft, radius, cap), height_at (draft, cap) },
+    { cheek (draft, radius, cap) - rw_heel_shim (draft->result, cap), height_at (draft, cap) },
+    { cheek (draft, radius, top) - rw_heel_shim (draft->result, top), height_at (draft, top) },
+  };
+
+  if (!(fabs (design->joint_shim) > 0))
+    return;
+  rw_draft_param (draft, JOINT, joint_shim);
+  rw_name (rw_sheet_polygon (draft->sheet, RW_PEN_EDGE, RW_TINT_BONE, corners, G_N_ELEMENTS (corners)),
+           N_ ("Shim in the heel joint"), 0);
+}
+
 static void
 draw_wood (RwDraft *draft)
 {
@@ -111,6 +141,7 @@ draw_wood (RwDraft *draft)
   line_to (draft, head (draft, length, 0));
   rw_path_close (draft->sheet);
   rw_name (rw_path_end (draft->sheet), N_ ("Neck"), 0);
+  rw_draw_shim (draft);
 }
 
 static void

@@ -73,6 +73,8 @@ void rw_draw_heel_above (RwDraft *draft, double place, double radius);
 /* Outline of the headstock and its posts, laid on the sheet by map from the unfolded face. */
 void rw_draw_head_outline (RwDraft *draft, RwMap map);
 void rw_draw_posts        (RwDraft *draft, RwMap map);
+/* Where ears are glued to the blank, on the outline that was drawn last; y of the sheet is across the headstock. */
+void rw_draw_ears         (RwDraft *draft);
 /* Behind the nut the neck's back runs into the headstock's over a hollow, from so far before the nut line to
  * so far along the headstock. */
 #define RW_HOLLOW_NECK 16.0
@@ -101,6 +103,9 @@ RwHeelSweep rw_heel_sweep (const RwResult *result);
 void        rw_draw_joints (RwDraft *draft, double turn, double top, double foot);
 /* Adds face and sweep of the heel, from the glue line round to where the heel starts, to a path. */
 void        rw_path_heel  (RwDraft *draft);
+/* The shim between heel and rim: how thick it is at a depth under the board's surface; and itself, from the side. */
+double      rw_heel_shim  (const RwResult *result, double depth);
+void        rw_draw_shim  (RwDraft *draft);
 
 /* Places.  The plan is the true projection: the board is tilted by the neck angle. */
 RwPoint rw_place_neck      (const RwResult *result, double x, double over); /* over the board's surface */

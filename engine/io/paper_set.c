@@ -9,6 +9,7 @@
 #define LIST_PADDING 5.0 /* between the frame and a list */
 #define LIST_WIDTH_MIN 170.0 /* on narrower paper a list is made smaller */
 #define LIST_LETTERS 2.5
+#define NOTE_WIDTH_MIN 60.0 /* of notes that can be read */
 #define PIECE_WIDTH_MIN 190.0 /* so that the title strip of a narrow piece can be read */
 #define PIECE_ROOM_MIN 122.0  /* so that the upright bar of a low one is whole, with its labels */
 
@@ -94,7 +95,7 @@ title_of (const Maker *maker, const RwSheet *sheet)
 
 /* Adds a page whose drawing stands with its origin at a place of the shape (mm, y up); frame is taken over.
  * scale is 0 for lists, which have none. */
-static void
+static RwPaperPage *
 add_page (const Maker       *maker,
           GPtrArray         *pages,
           const RwPageShape *shape,
@@ -132,6 +133,7 @@ add_page (const Maker       *maker,
   made->clip = (RwBox){ shape->room.x0, shape->height - shape->room.y1, shape->room.x1,
                         shape->height - shape->room.y0 };
   g_ptr_array_add (pages, made);
+  return made;
 }
 
 static RwSheet *
@@ -201,19 +203,26 @@ add_tiles (const Maker *maker, const RwLayout *layout)
 {
   const RwPaper *paper = maker->options->paper;
   RwTiling tiling = rw_tiling_fit (layout, paper->width_mm, paper->height_mm, maker->margin, maker->overlap);
-  int count = tiling.columns * tiling.rows;
+  int count = tiling.columns * tiling.rows, lost;
+  RwLayout *settled = rw_tiling_settle (&tiling, layout, &lost);
 
+  g_ptr_array_add (maker->set->layouts, settled);
   for (int page = 0; page < count; page++)
     {
       int column = page % tiling.columns, row = page / tiling.columns;
       RwSheet *frame = new_frame (maker);
-      RwLayout *shown = rw_tiling_page (&tiling, layout, column, row);
-      RwPagePart drawing = { shown, rw_tiling_origin (&tiling, column, row) };
+      RwLayout *shown = rw_tiling_page (&tiling, settled, column, row);
+      RwPoint origin = rw_tiling_origin (&tiling, column, row);
+      RwBox window = rw_tiling_window (&tiling, column, row);
+      RwPagePart drawing = { shown, origin };
+      RwPaperPage *made;
 
       g_ptr_array_add (maker->set->layouts, shown);
       rw_frame_bars (frame, &tiling.shape, 1);
       rw_tiling_draw (&tiling, shown, column, row, frame);
-      add_page (maker, maker->set->pages, &tiling.shape, frame, &drawing, page + 1, count);
+      made = add_page (maker, maker->set->pages, &tiling.shape, frame, &drawing, page + 1, count);
+      made->clip = (RwBox){ window.x0 + origin.x, made->height - window.y1 - origin.y, window.x1 + origin.x,
+                            made->height - window.y0 - origin.y };
     }
 }
 
@@ -319,6 +328,16 @@ rw_papers_go_on (const RwPapersOptions *options, int done, int of, GError **erro
   return FALSE;
 }
 
+/* What an upright page has between two bands. */
+static double
+note_width (const Maker *maker)
+{
+  const RwPaper *paper = maker->options->paper;
+  const RwPageShape shape = rw_page_shape (paper->width_mm, paper->height_mm, maker->margin, TRUE);
+
+  return MAX (NOTE_WIDTH_MIN, shape.room.x1 - shape.room.x0 - 2 * maker->overlap);
+}
+
 /* First the first sheet of every kind, so that each title strip can say how many there are.  FALSE: stopped.
  */
 static gboolean
@@ -334,6 +353,7 @@ add_sheets (Maker *maker, GError **error)
   maker->list_scale = MIN (1, width / LIST_WIDTH_MIN);
   maker->job.width = width / maker->list_scale;
   maker->job.height = height / maker->list_scale;
+  maker->job.note_width = note_width (maker);
   for (int i = 0; i < rw_paper_kinds_count; i++)
     if (is_chosen (maker->options, &rw_paper_kinds[i]))
       {

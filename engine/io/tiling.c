@@ -4,10 +4,11 @@
 #include <math.h>
 
 #define AIR 2.0        /* round the drawing */
-#define SHIFTS 20      /* places tried for the seams */
 #define CROSS 4.0      /* half the size of a register mark */
 #define MAP_HEIGHT 7.0 /* of the map of pages */
 #define MAP_WIDTH 40.0
+#define MAP_BELOW 22.0 /* the words at the upper end of a cut */
+#define BAR_WITH_LABEL 124.0
 
 static double
 room_width (const RwPageShape *shape)
@@ -21,138 +22,130 @@ room_height (const RwPageShape *shape)
   return shape->room.y1 - shape->room.y0;
 }
 
-/* How many rooms in a row, each overlapping the one before, it takes to cover a length. */
+/* How many rooms in a row, each overlapping the one before, it takes to cover a length; one more can be had. */
 static int
 pages_for (double length, double room, double overlap)
 {
-  return length <= room ? 1 : 1 + (int) ceil ((length - room) / (room - overlap) - 1e-9);
+  double more = ceil ((length - room) / (room - overlap) - 1e-9);
+
+  return 1 + (int) CLAMP (more, 0, RW_SEAMS_MAX - 1);
 }
 
-static RwTiling
-tiling_on (RwBox extent, RwPageShape shape, double overlap)
-{
-  return (RwTiling){ .shape = shape,
-                     .overlap = overlap,
-                     .columns = pages_for (extent.x1 - extent.x0 + 2 * AIR, room_width (&shape), overlap),
-                     .rows = pages_for (extent.y1 - extent.y0 + 2 * AIR, room_height (&shape), overlap) };
-}
-
-static gboolean
-is_better (const RwTiling *a, const RwTiling *b)
-{
-  int pages_a = a->columns * a->rows, pages_b = b->columns * b->rows;
-
-  return pages_a != pages_b ? pages_a < pages_b : a->rows < b->rows;
-}
-
-/* Seams */
-
-/* Along one axis: pages from start on, each `step` after the one before, sharing `overlap`. */
+/* A tiling that is looked at, and what lies in its bands. */
 typedef struct
 {
-  double low, high; /* of the drawing, with air */
-  double step, overlap;
-  int    pages;
-} Run;
+  RwTiling tiling;
+  int      texts;
+} Trial;
 
-/* A text that no page has whole is a greater evil than one that two pages have. */
-#define CUT 1000
-
-static int
-evil_of_seams (const RwLayout *layout, const Run *run, double start, gboolean upright)
+static gboolean
+is_better (const Trial *a, const Trial *b)
 {
-  int evil = 0;
+  int pages_a = a->tiling.columns * a->tiling.rows, pages_b = b->tiling.columns * b->tiling.rows;
 
-  for (guint i = 0; i < layout->texts->len; i++)
-    {
-      const RwBox *box = &g_array_index (layout->texts, RwPlacedText, i).box;
-      double low = upright ? box->y0 : box->x0, high = upright ? box->y1 : box->x1;
-
-      for (int seam = 1; seam < run->pages; seam++)
-        {
-          double from = start + seam * run->step, to = from + run->overlap;
-
-          if (low < to && high > from)
-            evil += low < from && high > to ? CUT : 1;
-        }
-    }
-  return evil;
+  if ((a->texts > 0) != (b->texts > 0))
+    return a->texts == 0;
+  if (pages_a != pages_b)
+    return pages_a < pages_b;
+  if (a->tiling.rows != b->tiling.rows)
+    return a->tiling.rows < b->tiling.rows;
+  return a->texts < b->texts;
 }
 
-/* Where the pages begin: centred on the drawing, or moved within what they have to spare so that less
- * lettering is cut or comes to stand on a seam. */
-static double
-best_start (const RwLayout *layout, const Run *run, gboolean upright)
+/* Where each page of a run begins: at its seam, or in the case of the first as far before the first seam as it is
+ * shown.  A drawing on a single page stands in its middle. */
+static void
+begin_pages (const RwRun *run, const double *seams, double *begin)
 {
-  double covered = run->step * run->pages + run->overlap, spare = covered - (run->high - run->low);
-  double best = run->low - spare / 2;
-  int least = evil_of_seams (layout, run, best, upright);
+  begin[0] = run->pages > 1 ? seams[0] + run->overlap - run->room : (run->low + run->high - run->room) / 2;
+  for (int page = 1; page < run->pages; page++)
+    begin[page] = seams[page - 1];
+}
 
-  for (int shift = 1; shift <= SHIFTS && least > 0; shift++)
-    for (int side = -1; side <= 1; side += 2)
-      {
-        double start = run->low - spare / 2 * (1 + (double) side * shift / SHIFTS);
-        int evil = evil_of_seams (layout, run, start, upright);
+static Trial
+try_pages (const RwLayout *layout, RwPageShape shape, double overlap, int columns, int rows)
+{
+  const RwBox *extent = &layout->extent;
+  const RwRun along = { FALSE, extent->x0 - AIR, extent->x1 + AIR, room_width (&shape), overlap, columns };
+  const RwRun down = { TRUE, -extent->y1 - AIR, -extent->y0 + AIR, room_height (&shape), overlap, rows };
+  Trial trial = { { .shape = shape, .overlap = overlap, .columns = columns, .rows = rows }, 0 };
+  double seams[RW_SEAMS_MAX + 1];
 
-        if (evil < least)
-          {
-            least = evil;
-            best = start;
-          }
-      }
-  return best;
+  rw_seams_find (layout, &along, seams);
+  begin_pages (&along, seams, trial.tiling.left);
+  rw_seams_find (layout, &down, seams);
+  begin_pages (&down, seams, trial.tiling.top);
+  for (int row = 0; row < rows; row++)
+    trial.tiling.top[row] = -trial.tiling.top[row];
+
+  g_autoptr (RwLayout) settled = rw_tiling_settle (&trial.tiling, layout, &trial.texts);
+
+  return trial;
+}
+
+/* With as few pages as there can be of this shape, and with a column or row more, or both. */
+static void
+try_shape (const RwLayout *layout, RwPageShape shape, double overlap, Trial *best)
+{
+  const RwBox *extent = &layout->extent;
+  int columns = pages_for (extent->x1 - extent->x0 + 2 * AIR, room_width (&shape), overlap);
+  int rows = pages_for (extent->y1 - extent->y0 + 2 * AIR, room_height (&shape), overlap);
+  static const struct { int columns, rows; } more[] = { { 0, 0 }, { 1, 0 }, { 0, 1 }, { 1, 1 } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (more); i++)
+    {
+      Trial trial = try_pages (layout, shape, overlap, columns + more[i].columns, rows + more[i].rows);
+
+      if (best->tiling.columns == 0 || is_better (&trial, best))
+        *best = trial;
+      if (trial.texts == 0)
+        break;
+    }
 }
 
 RwTiling
 rw_tiling_fit (const RwLayout *layout, double width, double height, double margin, double overlap)
 {
-  const RwBox *extent = &layout->extent;
-  RwTiling tiling = tiling_on (*extent, rw_page_shape (width, height, margin, TRUE), overlap);
-  RwTiling across = tiling_on (*extent, rw_page_shape (height, width, margin, TRUE), overlap);
+  Trial best = { { .columns = 0 }, 0 };
 
-  if (is_better (&across, &tiling))
-    tiling = across;
-
-  double step_x = room_width (&tiling.shape) - overlap, step_y = room_height (&tiling.shape) - overlap;
-  Run along = { extent->x0 - AIR, extent->x1 + AIR, step_x, overlap, tiling.columns };
-  Run up = { extent->y0 - AIR, extent->y1 + AIR, step_y, overlap, tiling.rows };
-
-  /* Rows are counted from the top. */
-  tiling.start.x = best_start (layout, &along, FALSE);
-  tiling.start.y = best_start (layout, &up, TRUE) + up.step * up.pages + overlap;
-  return tiling;
+  try_shape (layout, rw_page_shape (width, height, margin, TRUE), overlap, &best);
+  try_shape (layout, rw_page_shape (height, width, margin, TRUE), overlap, &best);
+  return best.tiling;
 }
 
 RwPoint
 rw_tiling_origin (const RwTiling *tiling, int column, int row)
 {
   const RwPageShape *shape = &tiling->shape;
-  double x = tiling->start.x + column * (room_width (shape) - tiling->overlap);
-  double y = tiling->start.y - row * (room_height (shape) - tiling->overlap);
 
-  return (RwPoint){ shape->room.x0 - x, shape->room.y1 - y };
+  return (RwPoint){ shape->room.x0 - tiling->left[column], shape->room.y1 - tiling->top[row] };
+}
+
+RwBox
+rw_tiling_window (const RwTiling *tiling, int column, int row)
+{
+  double left = tiling->left[column], top = tiling->top[row];
+  double right = column < tiling->columns - 1 ? tiling->left[column + 1] + tiling->overlap
+                                              : left + room_width (&tiling->shape);
+  double foot = row < tiling->rows - 1 ? tiling->top[row + 1] - tiling->overlap
+                                       : top - room_height (&tiling->shape);
+
+  return (RwBox){ left, foot, right, top };
 }
 
 /* Lettering on a page */
 
+/* When all is glued together a page is seen up to where the next begins. */
 static gboolean
-is_whole (const RwTiling *tiling, int column, int row, const RwBox *box)
+is_seen_on (const RwTiling *tiling, int column, int row, const RwBox *box)
 {
-  const RwBox *room = &tiling->shape.room;
-  RwPoint origin = rw_tiling_origin (tiling, column, row);
+  RwBox window = rw_tiling_window (tiling, column, row);
 
-  return box->x0 + origin.x >= room->x0 && box->x1 + origin.x <= room->x1 && box->y0 + origin.y >= room->y0
-         && box->y1 + origin.y <= room->y1;
-}
-
-static gboolean
-is_whole_somewhere (const RwTiling *tiling, const RwBox *box)
-{
-  for (int row = 0; row < tiling->rows; row++)
-    for (int column = 0; column < tiling->columns; column++)
-      if (is_whole (tiling, column, row, box))
-        return TRUE;
-  return FALSE;
+  if (column < tiling->columns - 1)
+    window.x1 = tiling->left[column + 1];
+  if (row < tiling->rows - 1)
+    window.y0 = tiling->top[row + 1];
+  return box->x0 < window.x1 && box->x1 > window.x0 && box->y0 < window.y1 && box->y1 > window.y0;
 }
 
 RwLayout *
@@ -167,7 +160,7 @@ rw_tiling_page (const RwTiling *tiling, const RwLayout *layout, int column, int 
     {
       const RwPlacedText *text = &g_array_index (layout->texts, RwPlacedText, i);
 
-      if (is_whole (tiling, column, row, &text->box) || !is_whole_somewhere (tiling, &text->box))
+      if (is_seen_on (tiling, column, row, &text->box))
         g_array_append_val (page->texts, *text);
     }
   return page;
@@ -201,7 +194,7 @@ put_crosses_at_row (RwSheet *frame, const RwBox *room, double y)
 typedef struct
 {
   RwSheet        *frame;
-  const RwBox    *room;
+  RwBox           window; /* of the page: where the drawing is shown */
   double          overlap;
   const RwLayout *page;  /* may be NULL */
   RwPoint         origin; /* of the layout on the page */
@@ -211,18 +204,48 @@ typedef struct
 #define WORDS_STEP 6.0
 
 static gboolean
+lies_in (RwBox box, RwPoint origin, const RwBox *words)
+{
+  return box.x0 + origin.x < words->x1 + WORDS_AIR && box.x1 + origin.x > words->x0 - WORDS_AIR
+         && box.y0 + origin.y < words->y1 + WORDS_AIR && box.y1 + origin.y > words->y0 - WORDS_AIR;
+}
+
+/* Filled shapes aside: words can be read on them. */
+static gboolean
+is_drawn_over (const Edges *edges, const RwBox *box)
+{
+  double scale = edges->page->scale, reach = MIN (box->x1 - box->x0, box->y1 - box->y0) / 2;
+
+  for (double x = box->x0 + reach; x <= box->x1 - reach; x += reach)
+    for (double y = box->y0 + reach; y <= box->y1 - reach; y += reach)
+      if (rw_sheet_pick (edges->page->sheet, (x - edges->origin.x) / scale, (y - edges->origin.y) / scale,
+                         (reach + WORDS_AIR) / scale)
+          >= 0)
+        return TRUE;
+  return FALSE;
+}
+
+static gboolean
 is_free (const Edges *edges, RwBox box)
 {
-  for (guint i = 0; edges->page != NULL && i < edges->page->texts->len; i++)
-    {
-      const RwBox *text = &g_array_index (edges->page->texts, RwPlacedText, i).box;
+  if (edges->page == NULL)
+    return TRUE;
 
-      if (text->x0 + edges->origin.x < box.x1 + WORDS_AIR && text->x1 + edges->origin.x > box.x0 - WORDS_AIR
-          && text->y0 + edges->origin.y < box.y1 + WORDS_AIR
-          && text->y1 + edges->origin.y > box.y0 - WORDS_AIR)
+  for (guint i = 0; i < edges->page->texts->len; i++)
+    if (lies_in (g_array_index (edges->page->texts, RwPlacedText, i).box, edges->origin, &box))
+      return FALSE;
+  for (guint i = 0; i < edges->page->marks->len; i++)
+    {
+      const RwPlacedMark *mark = &g_array_index (edges->page->marks, RwPlacedMark, i);
+      const RwPoint *p = mark->p;
+
+      if ((mark->kind == RW_MARK_LINE || mark->kind == RW_MARK_EXTENSION)
+          && lies_in ((RwBox){ MIN (p[0].x, p[1].x), MIN (p[0].y, p[1].y), MAX (p[0].x, p[1].x),
+                               MAX (p[0].y, p[1].y) },
+                      edges->origin, &box))
         return FALSE;
     }
-  return TRUE;
+  return !is_drawn_over (edges, &box);
 }
 
 /* Upright words that end under a height, lowered until they are free; in the band between x - their size and
@@ -231,11 +254,11 @@ static void
 put_upright_words (const Edges *edges, double x, const char *words)
 {
   double size = rw_letters_size (RW_LETTERS_SMALL), length = size * rw_lettering_width (words);
-  double top = edges->room->y1 - 2, y = top;
+  double top = edges->window.y1 - 2, y = top;
 
-  while (y - length > edges->room->y0 && !is_free (edges, (RwBox){ x - size, y - length, x, y }))
+  while (y - length > edges->window.y0 && !is_free (edges, (RwBox){ x - size, y - length, x, y }))
     y -= WORDS_STEP;
-  if (y - length <= edges->room->y0)
+  if (y - length <= edges->window.y0)
     y = top;
   rw_sheet_text (edges->frame, x, y, RW_ALIGN_END, RW_LETTERS_SMALL, words)->turn = G_PI_2;
 }
@@ -245,11 +268,11 @@ static void
 put_level_words (const Edges *edges, double y, const char *words)
 {
   double size = rw_letters_size (RW_LETTERS_SMALL), length = size * rw_lettering_width (words);
-  double left = edges->room->x0 + 2, x = left;
+  double left = edges->window.x0 + 2, x = left;
 
-  while (x + length < edges->room->x1 && !is_free (edges, (RwBox){ x, y, x + length, y + size }))
+  while (x + length < edges->window.x1 && !is_free (edges, (RwBox){ x, y, x + length, y + size }))
     x += WORDS_STEP;
-  if (x + length >= edges->room->x1)
+  if (x + length >= edges->window.x1)
     x = left;
   rw_sheet_text (edges->frame, x, y, RW_ALIGN_START, RW_LETTERS_SMALL, words);
 }
@@ -264,7 +287,7 @@ glue_text (int page)
 static void
 put_cut_left (const Edges *edges)
 {
-  const RwBox *room = edges->room;
+  const RwBox *room = &edges->window;
 
   rw_sheet_line (edges->frame, RW_PEN_HIDDEN, room->x0, room->y0, room->x0, room->y1);
   put_crosses_at_column (edges->frame, room, room->x0 + edges->overlap / 2);
@@ -276,7 +299,7 @@ put_cut_left (const Edges *edges)
 static void
 put_cut_top (const Edges *edges)
 {
-  const RwBox *room = edges->room;
+  const RwBox *room = &edges->window;
 
   rw_sheet_line (edges->frame, RW_PEN_HIDDEN, room->x0, room->y1, room->x1, room->y1);
   put_crosses_at_row (edges->frame, room, room->y1 - edges->overlap / 2);
@@ -287,7 +310,7 @@ put_cut_top (const Edges *edges)
 static void
 put_glue_right (const Edges *edges, int page)
 {
-  const RwBox *room = edges->room;
+  const RwBox *room = &edges->window;
   g_autofree char *words = glue_text (page);
   double line = room->x1 - edges->overlap;
 
@@ -299,7 +322,7 @@ put_glue_right (const Edges *edges, int page)
 static void
 put_glue_below (const Edges *edges, int page)
 {
-  const RwBox *room = edges->room;
+  const RwBox *room = &edges->window;
   g_autofree char *words = glue_text (page);
   double line = room->y0 + edges->overlap;
 
@@ -308,16 +331,19 @@ put_glue_below (const Edges *edges, int page)
   put_level_words (edges, room->y0 + 1, words);
 }
 
-/* At the right end of the band under the room: all pages as they lie, this one filled. */
+/* At the right end of the band under the room, or on small paper, where the bar has all of it, over the upright bar:
+ * all pages as they lie, this one filled. */
 static void
 put_map (const RwTiling *tiling, int column, int row, RwSheet *frame)
 {
   const RwPageShape *shape = &tiling->shape;
-  double shape_ratio = room_width (shape) / room_height (shape);
-  double cell_height = MIN (MAP_HEIGHT / tiling->rows, MAP_WIDTH / tiling->columns / shape_ratio);
+  gboolean small = room_width (shape) < BAR_WITH_LABEL + MAP_WIDTH;
+  double shape_ratio = room_width (shape) / room_height (shape), wide = small ? MAP_HEIGHT : MAP_WIDTH;
+  double cell_height = MIN (MAP_HEIGHT / tiling->rows, wide / tiling->columns / shape_ratio);
   double cell_width = cell_height * shape_ratio;
-  double x0 = shape->room.x1 - cell_width * tiling->columns;
-  double y1 = shape->room.y0 - (RW_BAR_BAND - cell_height * tiling->rows) / 2;
+  double x0 = small ? shape->frame.x0 : shape->room.x1 - cell_width * tiling->columns;
+  double y1 = small ? shape->room.y1 - MAP_BELOW
+                    : shape->room.y0 - (RW_BAR_BAND - cell_height * tiling->rows) / 2;
 
   for (int r = 0; r < tiling->rows; r++)
     for (int c = 0; c < tiling->columns; c++)
@@ -329,8 +355,13 @@ put_map (const RwTiling *tiling, int column, int row, RwSheet *frame)
 void
 rw_tiling_draw (const RwTiling *tiling, const RwLayout *layout, int column, int row, RwSheet *frame)
 {
-  const Edges edges = { frame, &tiling->shape.room, tiling->overlap, layout,
-                        rw_tiling_origin (tiling, column, row) };
+  RwPoint origin = rw_tiling_origin (tiling, column, row);
+  RwBox window = rw_tiling_window (tiling, column, row);
+  const Edges edges = { frame,
+                        { window.x0 + origin.x, window.y0 + origin.y, window.x1 + origin.x, window.y1 + origin.y },
+                        tiling->overlap,
+                        layout,
+                        origin };
   int page = row * tiling->columns + column;
 
   if (tiling->columns * tiling->rows == 1)

@@ -32,6 +32,9 @@ typedef struct
    * upper left corner: x from 0 to width, y from 0 down to -height. */
   int    page;
   double width, height;
+
+  /* For drawings: how long a line of notes may be, so that a page has it between its bands, mm; 0: as usual. */
+  double note_width;
 } RwPaperJob;
 
 /* A builder returns a new sheet, or NULL: where the build has no such paper, or no such page. */

@@ -50,8 +50,8 @@ rw_paper_headstock (const RwPaperJob *job)
 
   rw_draw_head_face (&draft);
   draw_pricks (&draft);
-  rw_paper_side (&draft, (RwPoint){ 16, half + 4 }, 0, _("treble side"));
-  rw_paper_side (&draft, (RwPoint){ 16, -half - 4 }, 0, _("bass side"));
+  rw_paper_side (&draft, (RwPoint){ -0.85 * design->headstock_length, half + 4 }, 0, _("treble side"));
+  rw_paper_side (&draft, (RwPoint){ -0.85 * design->headstock_length, -half - 7.5 }, 0, _("bass side"));
   rw_paper_side (&draft, (RwPoint){ 37, 0 }, G_PI_2, _("neck"));
   rw_paper_grain (&draft, (RwPoint){ -design->headstock_length * 0.75, 4 },
                   (RwPoint){ -design->headstock_length * 0.45, 4 });

@@ -31,7 +31,8 @@ draw_wedge (RwDraft *draft, RwPoint at)
   rw_draft_slot (draft, JOINT, RW_NECK_ANGLE);
   rw_name (rw_sheet_polygon (draft->sheet, RW_PEN_OUTLINE, RW_TINT_NONE, corners, G_N_ELEMENTS (corners)),
            N_ ("Wedge for the saw"), 0);
-  rw_paper_words (draft, (RwPoint){ at.x + WEDGE_LENGTH / 2, at.y - 5 }, words);
+  at.y -= 5;
+  rw_paper_line (draft, &at, words);
 }
 
 #define CURVE_PAST 10.0
@@ -57,8 +58,70 @@ draw_curve (RwDraft *draft, RwPoint at)
   rw_paper_words (draft, (RwPoint){ at.x, foot - 6 }, _("curve of the rim's outside, for the hollow"));
 }
 
+/* ---- the shim ---- */
+
+#define TAPER_BESIDE 12.0
+
+/* Its outline as the heel's face has it under the relief, on the axis at x = 0; y from its upper edge. */
+static void
+draw_shim_outline (RwDraft *draft, double top, double cap)
+{
+  double high = rw_heel_width (draft->result, top) / 2, low = rw_heel_width (draft->result, cap) / 2;
+  const RwPoint corners[] = { { -high, 0 }, { high, 0 }, { low, top - cap }, { -low, top - cap } };
+  RwAcross across = rw_across (draft->design);
+
+  rw_draft_param (draft, JOINT, joint_shim);
+  rw_name (rw_sheet_polygon (draft->sheet, RW_PEN_OUTLINE, RW_TINT_NONE, corners, G_N_ELEMENTS (corners)),
+           N_ ("Shim in the heel joint"), 0);
+  for (int i = 0; i < across.count; i++)
+    {
+      double axis = top - draft->design->neck_set_height - across.below[i];
+
+      if (draft->design->joint_kind == RW_JOINT_STICK)
+        rw_sheet_box (draft->sheet, RW_PEN_OUTLINE, RW_TINT_NONE, -across.half, axis - across.half, across.half,
+                      axis + across.half);
+      else
+        rw_paper_hole (draft, (RwPoint){ 0, axis }, across.half, N_ ("Hole in the heel"), i + 1);
+    }
+}
+
+/* Its taper on the edge, beside; thicknesses at both ends of what is left of it under the relief. */
+static void
+draw_shim_taper (RwDraft *draft, double x, double top, double cap)
+{
+  double thick[2] = { rw_heel_shim (draft->result, top), rw_heel_shim (draft->result, cap) };
+  const RwPoint corners[] = { { x, 0 }, { x + thick[0], 0 }, { x + thick[1], top - cap }, { x, top - cap } };
+  RwPoint upper[2] = { { x, 0 }, { x + thick[0], 0 } }, lower[2] = { { x, top - cap }, { x + thick[1], top - cap } };
+
+  rw_draft_param (draft, JOINT, joint_shim);
+  rw_name (rw_sheet_polygon (draft->sheet, RW_PEN_EDGE, RW_TINT_NONE, corners, G_N_ELEMENTS (corners)),
+           N_ ("Shim in the heel joint"), 0);
+  rw_draft_param (draft, DIMENSIONS, joint_shim);
+  rw_sheet_dimension (draft->sheet, RW_MEASURE_HORIZONTAL, upper[0], upper[1], 7, RW_FIGURE_WORKED_OUT, thick[0],
+                      NULL);
+  if (thick[1] > 0)
+    rw_sheet_dimension (draft->sheet, RW_MEASURE_HORIZONTAL, lower[0], lower[1], -7, RW_FIGURE_WORKED_OUT,
+                        thick[1], NULL);
+  rw_sheet_dimension (draft->sheet, RW_MEASURE_VERTICAL, lower[0], upper[0], 12, RW_FIGURE_WORKED_OUT, cap - top,
+                      NULL);
+}
+
+/* at: the upper left corner of what it takes. */
+static void
+draw_shim (RwDraft *draft, RwPoint at)
+{
+  double cap = draft->design->joint_heel_depth, top = fmin (rw_draft_value (draft, RW_JOINT_RELIEF_HEIGHT), cap);
+  double half = rw_heel_width (draft->result, top) / 2;
+  guint first = draft->sheet->items->len;
+
+  draw_shim_outline (draft, top, cap);
+  draw_shim_taper (draft, half + TAPER_BESIDE, top, cap);
+  rw_paper_words (draft, (RwPoint){ 0, 3 }, _("shim: outline and taper"));
+  rw_sheet_move (draft->sheet, first, at.x + half, at.y - 10);
+}
+
 /* Beside the wedge, under the face, where the second page has room. */
-#define NOTES_WIDE 112.0
+#define NOTES_WIDE 96.0
 #define NOTES_BESIDE 44.0 /* of the face's middle */
 #define NOTES_BELOW 26.0  /* the heel's cap */
 
@@ -93,6 +156,7 @@ write_notes (RwDraft *draft, RwPoint at)
          "maker's manual."));
 }
 
+#define SHIM_UNDER 12.0 /* the wedge */
 #define BEHIND 58.0 /* from the rim's face to the words of the views */
 
 /* Which view is which, and which way round it lies. */
@@ -119,6 +183,8 @@ rw_paper_heel (const RwPaperJob *job)
   draw_sides (&draft);
   under = rw_paper_under (&draft);
   draw_wedge (&draft, (RwPoint){ under.x, under.y - wedge_height (&draft) });
+  if (fabs (draft.design->joint_shim) > 0)
+    draw_shim (&draft, (RwPoint){ under.x, under.y - wedge_height (&draft) - SHIM_UNDER });
   draw_curve (&draft,
               (RwPoint){ rw_heel_face_middle (draft.result), rw_heel_plan_rise (draft.result) + CURVE_OVER });
   write_notes (&draft,

@@ -45,16 +45,16 @@ draw_blank (RwDraft *draft, RwPoint at)
   draw_tick (draft, at, bend + arc, _("bend ends"));
   draw_tick (draft, at, thread, _("thread from here"));
   rw_span_slot (draft, RW_HOOKS_CUT,
-                (RwSpan){ RW_MEASURE_HORIZONTAL, { at.x, foot }, { at.x + cut, foot }, -16, 1, NULL });
+                (RwSpan){ RW_MEASURE_HORIZONTAL, { at.x, foot }, { at.x + cut, foot }, -14, 1, NULL });
   rw_span_slot (
       draft, RW_HOOKS_THREAD_LENGTH,
-      (RwSpan){ RW_MEASURE_HORIZONTAL, { at.x + thread, foot }, { at.x + cut - trim, foot }, -8, 1, NULL });
+      (RwSpan){ RW_MEASURE_HORIZONTAL, { at.x + thread, foot }, { at.x + cut - trim, foot }, -7, 1, NULL });
 }
 
 /* ---- the hoop's curve ---- */
 
 #define CURVE_HALF 38.0 /* of its chord */
-#define CURVE_BACK 14.0
+#define CURVE_BACK 10.5
 
 /* A card to try the bent strip against, from inside; at: the middle of the curve. */
 static void
@@ -199,7 +199,7 @@ write_hoop (RwDraft *draft, RwPoint *at)
 #define SECTION_X 44.0
 #define CURVE_X 106.0
 #define ROD_X 70.0
-#define ROD_BELOW 62.0 /* so that its words stay under the curve */
+#define ROD_BELOW 57.0 /* so that its words stay under the curve */
 
 RwSheet *
 rw_paper_hooks_hoop (const RwPaperJob *job)
@@ -219,7 +219,9 @@ rw_paper_hooks_hoop (const RwPaperJob *job)
   draw_blank (&draft, (RwPoint){ ROD_X, -fmax (leg, ROD_BELOW) });
   under = rw_paper_under (&draft);
   write_hooks (&draft, &under);
+  rw_paper_part (&draft, &under);
   write_hoop (&draft, &under);
+  rw_paper_part (&draft, &under);
   write_notches (&draft, &under);
   return rw_paper_end (&draft);
 }

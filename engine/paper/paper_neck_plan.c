@@ -165,6 +165,8 @@ rw_paper_neck_plan (const RwPaperJob *job)
   double half = draft.design->headstock_width / 2;
 
   rw_draw_head_outline (&draft, head_on_blank);
+  g_array_index (draft.sheet->items, RwItem, draft.sheet->items->len - 1).tint = RW_TINT_NONE;
+  rw_draw_ears (&draft);
   rw_draft_slot (&draft, FRETBOARD, RW_NECK_BOARD_LENGTH);
   rw_paper_board (&draft, rw_map_board, RW_PEN_OUTLINE, 0);
   rw_draft_param (&draft, FRETBOARD, nut_thickness);

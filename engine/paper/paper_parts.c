@@ -6,6 +6,8 @@
 #include <math.h>
 #include <string.h>
 
+#define NOTE_WIDTH 160.0 /* mm, where there is room: longer lines are hard to read */
+
 RwDraft
 rw_paper_begin (const RwPaperJob *job, const char *title)
 {
@@ -14,6 +16,7 @@ rw_paper_begin (const RwPaperJob *job, const char *title)
     .result = job->result,
     .design = &job->result->used,
     .measured = job->measured,
+    .note_width = job->note_width > 0 ? MIN (job->note_width, NOTE_WIDTH) : NOTE_WIDTH,
   };
 }
 
@@ -78,7 +81,6 @@ rw_paper_degrees (const RwDraft *draft, double value)
 
 #define LINE_STEP 4.2
 #define NOTE_GAP 0.8
-#define NOTE_WIDTH 160.0 /* mm: within an upright A4 or Letter page */
 
 void
 rw_paper_words (RwDraft *draft, RwPoint at, const char *words)
@@ -94,6 +96,17 @@ rw_paper_side (RwDraft *draft, RwPoint at, double turn, const char *words)
   rw_sheet_text (draft->sheet, at.x, at.y, RW_ALIGN_MIDDLE, RW_LETTERS_LARGE, words)->turn = turn;
 }
 
+/* What is set off by more than one space, or is a sentence's beginning, has a place to write in at its end; space
+ * stands in between. */
+static gboolean
+is_within_blank (const char *words, const char *space)
+{
+  const char *end = strstr (space, "__"), *apart = strstr (space, "  "), *stop = strstr (space, ". ");
+
+  return end != NULL && (apart == NULL || end < apart) && (stop == NULL || end < stop) && space[1] != ' '
+         && space > words && space[-1] != ' ' && space[-1] != '.';
+}
+
 gsize
 rw_paper_fit (const char *words, double width)
 {
@@ -104,7 +117,8 @@ rw_paper_fit (const char *words, double width)
     {
       g_autofree char *line = NULL;
 
-      if ((end[1] != ' ' || end[2] == '_') && end[1] != '\0') /* a place to write in stays with its name */
+      /* A place to write in stays with its name. */
+      if (end[1] != '\0' && (end[1] != ' ' || is_within_blank (words, end + 1)))
         continue;
       line = g_strndup (words, (gsize)(end + 1 - words));
       if (fit > 0 && rw_lettering_width (line) > room)
@@ -117,7 +131,7 @@ rw_paper_fit (const char *words, double width)
 void
 rw_paper_line (RwDraft *draft, RwPoint *at, const char *words)
 {
-  rw_paper_line_within (draft, at, NOTE_WIDTH, words);
+  rw_paper_line_within (draft, at, draft->note_width, words);
 }
 
 void
@@ -130,6 +144,7 @@ rw_paper_cell (RwDraft *draft, RwPoint at, RwAlign align, const char *words)
 void
 rw_paper_line_within (RwDraft *draft, RwPoint *at, double width, const char *words)
 {
+  width = MIN (width, draft->note_width);
   rw_draft_set (draft, RW_LAYER_TEXT, RW_SUBJECT_NONE);
   for (gsize fit = rw_paper_fit (words, width); fit > 0; fit = rw_paper_fit (words, width))
     {
@@ -141,6 +156,17 @@ rw_paper_line_within (RwDraft *draft, RwPoint *at, double width, const char *wor
       words += strspn (words, " ");
     }
   at->y -= NOTE_GAP;
+}
+
+#define NOTES_UNDER 8.0
+#define SMALL_PAPER 120.0
+#define PART_ROOM 14.0 /* the usual overlap, and air */
+
+void
+rw_paper_part (const RwDraft *draft, RwPoint *at)
+{
+  if (draft->note_width < SMALL_PAPER)
+    at->y -= PART_ROOM;
 }
 
 void
@@ -165,14 +191,12 @@ box_of_all (RwDraft *draft)
   return layout->extent;
 }
 
-#define NOTES_UNDER 8.0
-
 RwPoint
 rw_paper_under (RwDraft *draft)
 {
   RwBox box = box_of_all (draft);
 
-  return (RwPoint){ box.x0, box.y0 - NOTES_UNDER };
+  return (RwPoint){ box.x0, box.y0 - (draft->note_width < SMALL_PAPER ? PART_ROOM : NOTES_UNDER) };
 }
 
 /* Marks */

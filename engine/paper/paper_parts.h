@@ -41,6 +41,8 @@ RwPoint rw_paper_under (RwDraft *draft);
 void rw_paper_line (RwDraft *draft, RwPoint *at, const char *words);
 /* The same in lines of a width, mm. */
 void rw_paper_line_within (RwDraft *draft, RwPoint *at, double width, const char *words);
+/* Between two parts of the notes: on small paper so much room that pages can be parted there. */
+void rw_paper_part (const RwDraft *draft, RwPoint *at);
 /* A cell of a table: small letters on a base line, y down from at by rows. */
 #define RW_PAPER_ROW 4.4
 void rw_paper_cell (RwDraft *draft, RwPoint at, RwAlign align, const char *words);

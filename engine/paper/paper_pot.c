@@ -15,10 +15,9 @@ rw_paper_pot (const RwPaperJob *job)
   RwPoint notes;
 
   rw_draw_pot (&draft);
-  rw_paper_side (&draft, (RwPoint){ outer - 30, 34 }, 0, _("head side"));
+  rw_paper_side (&draft, (RwPoint){ outer - 30, 22 }, 0, _("head side"));
   rw_paper_side (&draft, (RwPoint){ outer - 46, -draft.design->rim_height / 2 }, G_PI_2, _("inside"));
   notes = rw_paper_under (&draft);
-  notes.x -= 40;
   rw_paper_print (&draft, &notes, _("Hoop %s thick, %s high; hook rod %s."), thick, high, rod);
   rw_paper_line (&draft, &notes,
                  _("Hook as tightened. Measure a head, the hoop and one finished hook and shoe before the "

@@ -93,6 +93,7 @@ draw_heel (RwDraft *draft)
                               -r - HEEL_SHOWN, edges[i]),
                i == 2 ? N_ ("Centre of the heel") : N_ ("Edge of the heel"), 0);
     }
+  rw_paper_words (draft, (RwPoint){ -r - HEEL_SHOWN + 4, edges[1] + 1.5 }, _("heel"));
 }
 
 static void
@@ -104,6 +105,7 @@ draw_tail (RwDraft *draft)
   for (int side = -1; side <= 1; side += 2)
     rw_name (rw_sheet_line (draft->sheet, RW_PEN_PHANTOM, x - 8, side * half, r + HEEL_SHOWN, side * half),
              N_ ("Edge of the tailpiece"), 0);
+  rw_paper_words (draft, (RwPoint){ r + HEEL_SHOWN - 6, half + 1.5 }, _("tailpiece"));
 }
 
 static void
@@ -144,22 +146,47 @@ draw_axes (RwDraft *draft)
   rw_name (rw_sheet_line (draft->sheet, RW_PEN_CENTRE, 0, -reach, 0, reach), N_ ("Cross axis"), 0);
 }
 
+/* Between two hooks, where nothing is in the way: as near as can be to an angle. */
+static double
+clear_angle (const RwDraft *draft, double wanted)
+{
+  double best = wanted, least = HUGE_VAL;
+
+  for (int k = 1; k < (int)draft->design->hooks_count; k++)
+    {
+      double between = (rw_draft_value (draft, RW_HOOKS_ANGLE + k) + rw_draft_value (draft, RW_HOOKS_ANGLE + k + 1))
+                       / 2 * G_PI / 180;
+
+      if (fabs (between - wanted) < least)
+        {
+          least = fabs (between - wanted);
+          best = between;
+        }
+    }
+  return best;
+}
+
+/* The words stand about half way to the middle, each in a quarter of its own. */
+static RwNote
+note_in_quarter (const RwDraft *draft, double quarter, double radius)
+{
+  double inner = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2, angle = clear_angle (draft, quarter);
+
+  return (RwNote){ rw_place_round (angle, radius, 0), rw_place_round (angle, inner * 0.52, 0), 1, RW_DIAMETER };
+}
+
 static void
 draw_sizes (RwDraft *draft)
 {
-  double inner = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2;
-  RwPoint out = rw_place_round (0.62 * G_PI, outer_radius (draft), 0),
-          in = rw_place_round (0.7 * G_PI, inner, 0);
-  RwPoint bearing = rw_place_round (0.29 * G_PI, rw_draft_value (draft, RW_HEAD_RADIUS), 0);
+  RwNote bearing = note_in_quarter (draft, 0.27 * G_PI, rw_draft_value (draft, RW_HEAD_RADIUS));
   g_autofree char *radius = rw_paper_length (draft, rw_draft_value (draft, RW_HEAD_RADIUS), 1);
   g_autofree char *words = g_strdup_printf (_("bearing circle, R %s"), radius);
 
-  rw_note_param (draft, RW_P_rim_outer_diameter,
-                 (RwNote){ out, { out.x - 24, out.y - 44 }, 1, RW_DIAMETER });
-  rw_note_slot (draft, RW_RIM_INNER_DIAMETER, (RwNote){ in, { in.x - 30, in.y - 30 }, 1, RW_DIAMETER });
+  rw_note_param (draft, RW_P_rim_outer_diameter, note_in_quarter (draft, 0.73 * G_PI, outer_radius (draft)));
+  rw_note_slot (draft, RW_RIM_INNER_DIAMETER,
+                note_in_quarter (draft, 1.27 * G_PI, rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2));
   rw_draft_slot (draft, DIMENSIONS, RW_HEAD_RADIUS);
-  rw_sheet_leader (draft->sheet, bearing, (RwPoint){ bearing.x + 34, bearing.y - 52 }, RW_FIGURE_WORKED_OUT,
-                   words);
+  rw_sheet_leader (draft->sheet, bearing.arrow, bearing.text, RW_FIGURE_WORKED_OUT, words);
 }
 
 static void

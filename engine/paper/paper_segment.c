@@ -79,7 +79,7 @@ draw_segments (RwDraft *draft, RwPoint *notes)
 
   width = width > 0 ? width : rw_draft_value (draft, RW_RIM_SEGMENT_MIN_WIDTH);
   rw_draw_segment (draft, (RwPoint){ 0, 0 });
-  rw_paper_grain (draft, (RwPoint){ outer * 0.3, -width * 0.6 }, (RwPoint){ outer * 0.7, -width * 0.6 });
+  rw_paper_grain (draft, (RwPoint){ outer * 0.3, -width * 0.74 }, (RwPoint){ outer * 0.7, -width * 0.74 });
   rw_paper_side (draft, (RwPoint){ outer / 2, 22 }, 0, _("outside of the rim"));
   *notes = rw_paper_under (draft);
   segment_counts (draft, notes);

@@ -57,14 +57,16 @@ test_fewest_pages (void)
     }
 }
 
-/* The part of the drawing that a page shows. */
+/* The part of the drawing that a page shows, which is never more than its room. */
 static RwBox
 shown (const RwTiling *tiling, int column, int row)
 {
-  RwPoint origin = rw_tiling_origin (tiling, column, row);
+  RwBox window = rw_tiling_window (tiling, column, row);
   const RwBox *room = &tiling->shape.room;
 
-  return (RwBox){ room->x0 - origin.x, room->y0 - origin.y, room->x1 - origin.x, room->y1 - origin.y };
+  g_assert_cmpfloat (window.x1 - window.x0, <=, room->x1 - room->x0 + NEAR);
+  g_assert_cmpfloat (window.y1 - window.y0, <=, room->y1 - room->y0 + NEAR);
+  return window;
 }
 
 static void
