@@ -1,56 +1,50 @@
-/* Seasonal movement of board and rim: size x coefficient x change of moisture from the shop's.
- * Source: USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190, 2010, eq. 13-2; the plain coefficient is
- * used outside 6 to 14 % too. */
+/* Seasonal movement of board and rim. */
+#include "movement.h"
+
 #include "moisture.h"
 #include "rim.h"
 
-/* Change per size and per % of moisture across the grain: tangential for flat-sawn wood, which moves most.  NaN where it
- * is not known. */
-static double
-across_grain (const RwModel *m, int wood)
+double
+rw_move_across (int wood, double grain)
 {
   const RwWood *w = &rw_woods[wood];
   double radial = w->cr > 0 ? w->cr : w->ct;
 
-  return w->ct > 0 ? radial + m->guessed.grain * (w->ct - radial) : NAN;
+  return w->ct > 0 ? radial + grain * (w->ct - radial) : NAN;
 }
 
-/* Of the woods used, the largest: the rim moves at least that much somewhere. */
-static double
-largest_of_rim (const RwModel *m)
+double
+rw_move_wall (const RwDesign *d, double grain)
 {
-  const RwDesign *d = m->d;
   int courses = d->rim_construction == RW_RIM_SEGMENTS ? d->rim_course_thickness.count : 1;
   double largest = 0;
 
   for (int k = 1; k <= courses; k++)
     {
-      double moves = across_grain (m, rw_rim_course_wood (d, k));
+      double moves = rw_move_across (rw_rim_course_wood (d, k), grain);
 
       if (isnan (moves))
         return NAN;
       largest = MAX (largest, moves);
     }
-  return largest;
+  return d->rim_wall * largest;
 }
 
-/* Change of rim height per % of moisture, mm.  Staves stand with the grain upright: no row. */
-static double
-height_rate (const RwModel *m)
+double
+rw_move_height (const RwDesign *d, double depth, double grain)
 {
-  const RwDesign *d = m->d;
   double sum = 0;
 
   if (d->rim_construction == RW_RIM_STAVES)
-    return NAN;
+    return 0;
   if (d->rim_construction == RW_RIM_PLIES)
-    return d->rim_height * across_grain (m, rw_rim_course_wood (d, 1));
+    return depth * rw_move_across (rw_rim_course_wood (d, 1), grain);
   for (int k = 1; k <= d->rim_course_thickness.count; k++)
     {
-      double kept = rw_rim_course_kept (d, k, NULL);
+      double top, kept = rw_rim_course_kept (d, k, &top), part = MIN (kept, depth - top);
 
-      if (kept > 0)
-        sum += kept * across_grain (m, rw_rim_course_wood (d, k));
+      if (part > 0)
+        sum += part * rw_move_across (rw_rim_course_wood (d, k), grain);
     }
   return sum;
 }
@@ -59,12 +53,13 @@ void
 rw_model_movement (RwModel *m)
 {
   const RwDesign *d = m->d;
-  double shop = rw_moisture_at (d->setup_temperature, d->setup_humidity_shop);
+  double grain = m->guessed.grain, shop = rw_moisture_at (d->setup_temperature, d->setup_humidity_shop);
   double low = rw_settle (m, RW_MOVE_MOISTURE_LOW, rw_moisture_at (d->setup_temperature, d->setup_humidity_low));
   double high = rw_settle (m, RW_MOVE_MOISTURE_HIGH, rw_moisture_at (d->setup_temperature, d->setup_humidity_high));
   double dry = low - shop, damp = high - shop;
-  double board = rw_settled (m, RW_NECK_WIDTH_AT_RIM) * across_grain (m, d->neck_board_wood);
-  double wall = d->rim_wall * largest_of_rim (m), height = height_rate (m);
+  double board = rw_settled (m, RW_NECK_WIDTH_AT_RIM) * rw_move_across (d->neck_board_wood, grain);
+  double wall = rw_move_wall (d, grain);
+  double height = d->rim_construction == RW_RIM_STAVES ? NAN : rw_move_height (d, d->rim_height, grain);
 
   double shrink = rw_settle (m, RW_MOVE_BOARD_WIDTH_LOW, board * dry);
   rw_settle (m, RW_MOVE_BOARD_WIDTH_HIGH, board * damp);

@@ -43,6 +43,21 @@ action_over (const RwModel *m, const RwSide *side, int n)
   return action_at (m->d, side, m->r->plan.fret_x[n] / m->r->plan.length, side->lift[n]);
 }
 
+double
+rw_action (const RwResult *result, int string, int fret)
+{
+  const RwDesign *d = &result->used;
+  const RwPlan *plan = &result->plan;
+  const RwSide *side = &result->side;
+  gboolean is_short = string > plan->full;
+  double from = is_short ? plan->short_x : 0, t = (plan->fret_x[fret] - from) / (plan->length - from);
+  double start = is_short ? d->fifth_start_height + side->lift_short : d->nut_string_height + side->pull_up;
+
+  if (side->outcome != RW_SIDE_SOLVED || !(t > 0))
+    return NAN;
+  return start * (1 - t) + side->fret_plane * t - side->lift[fret];
+}
+
 /* How far a shim in the joint turns the neck beyond the angle that it is cut to. */
 static double
 shim_turn (const RwDesign *d)

@@ -74,6 +74,9 @@ typedef struct
 /* rw_solve: Given the design as planned and what was measured (NULL: nothing), fills result. */
 void rw_solve (const RwDesign *design, const RwMeasured *measured, RwResult *result);
 
+/* Height of a string over the crown of a fret with the strings on, mm; NaN up to where a short one starts. */
+double rw_action (const RwResult *result, int string, int fret);
+
 /* Shapes that drawings need too. */
 double rw_plan_string_y (const RwPlan *plan, int string, double x);
 double rw_plan_treble   (const RwPlan *plan, double x); /* edge of the board */

@@ -6,23 +6,24 @@
 
 #include <glib/gi18n-lib.h>
 
-/* From the start of a string at x, mm, its height there over the unloaded plane. */
-typedef struct
-{
-  int    fret; /* where it starts */
-  double x, height;
-} Start;
-
 static void
-fill_action (const RwStudyDraft *draft, double *values, Start start, gboolean bent)
+fill_action (const RwStudyDraft *draft, double *values, int string)
+{
+  for (int n = 1; n <= draft->result->plan.last; n++)
+    values[n] = rw_action (draft->result, string, n);
+}
+
+/* The long strings over a neck that does not give. */
+static void
+fill_unbent (const RwStudyDraft *draft, double *values)
 {
   const RwResult *result = draft->result;
 
-  for (int n = start.fret + 1; n <= result->plan.last; n++)
+  for (int n = 1; n <= result->plan.last; n++)
     {
-      double t = (result->plan.fret_x[n] - start.x) / (result->plan.length - start.x);
+      double t = result->plan.fret_x[n] / result->plan.length;
 
-      values[n] = start.height * (1 - t) + result->side.fret_plane * t - (bent ? result->side.lift[n] : 0);
+      values[n] = result->used.nut_string_height * (1 - t) + result->side.fret_plane * t;
     }
 }
 
@@ -44,12 +45,6 @@ void
 rw_study_action (RwStudyDraft *draft)
 {
   const RwResult *result = draft->result;
-  const RwSide *side = &result->side;
-  const RwDesign *d = &result->used;
-  Start nut = { 0, 0, d->nut_string_height + side->pull_up };
-  Start before = { 0, 0, d->nut_string_height };
-  Start fifth = { (int) d->fifth_start_fret, result->plan.short_x, d->fifth_start_height + side->lift_short };
-  gboolean solved = side->outcome == RW_SIDE_SOLVED;
 
   rw_study_rows (draft, draft->translate (N_("Fret")), 0, result->plan.last);
   draft->study->panels[0] = g_strdup (draft->translate (N_("Strings over the frets")));
@@ -62,11 +57,11 @@ rw_study_action (RwStudyDraft *draft)
     short_action = line (draft, 0, N_("Short string, strings on"), N_("short"));
   double *lift = line (draft, 1, N_("Neck bent towards the strings"), N_("neck"));
 
-  if (!solved)
+  if (result->side.outcome != RW_SIDE_SOLVED)
     return;
-  fill_action (draft, long_action, nut, TRUE);
-  fill_action (draft, straight, before, FALSE);
+  fill_action (draft, long_action, 1);
+  fill_unbent (draft, straight);
   if (short_action != NULL)
-    fill_action (draft, short_action, fifth, TRUE);
+    fill_action (draft, short_action, result->plan.strings);
   fill_lift (draft, lift);
 }

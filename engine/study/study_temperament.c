@@ -30,6 +30,36 @@ add_string (RwStudyDraft *draft, int string, const char *name)
     }
 }
 
+static gboolean
+has_same_slots (const RwResult *result, int string, int other)
+{
+  gboolean same = (string > result->plan.full) == (other > result->plan.full);
+
+  for (int n = 1; n <= result->plan.last && same; n++)
+    same = fabs (rw_slot_place (result, string, n) - rw_slot_place (result, other, n)) < RW_SLOT_SAME_MM;
+  return same;
+}
+
+/* "1 D4, 4 D3": a string and those after it that have its slots; NULL where one before it has.  New. */
+static char *
+names_of (const RwStudyDraft *draft, int string)
+{
+  GString *names;
+
+  for (int i = 1; i < string; i++)
+    if (has_same_slots (draft->result, i, string))
+      return NULL;
+  names = g_string_new (NULL);
+  for (int i = string; i <= draft->result->plan.strings; i++)
+    {
+      g_autofree char *name = rw_study_string_name (draft, i);
+
+      if (has_same_slots (draft->result, string, i))
+        g_string_append_printf (names, "%s%s", i > string ? ", " : "", name);
+    }
+  return g_string_free (names, FALSE);
+}
+
 void
 rw_study_temperament (RwStudyDraft *draft)
 {
@@ -43,8 +73,9 @@ rw_study_temperament (RwStudyDraft *draft)
     add_string (draft, 1, draft->translate (N_("All strings")));
   for (int i = 1; i <= result->plan.strings && !across; i++)
     {
-      g_autofree char *name = rw_study_string_name (draft, i);
+      g_autofree char *name = names_of (draft, i);
 
-      add_string (draft, i, name);
+      if (name != NULL)
+        add_string (draft, i, name);
     }
 }

@@ -61,7 +61,16 @@ class Tables(unittest.TestCase):
     def test_inches(self):
         mm, inches = rows("seasons"), rows("seasons", "--units", "inch")
         for a, b in zip(mm, inches):
-            self.assertAlmostEqual(float(a["At the driest, mm"]) / 25.4, float(b["At the driest, in"]), 6)
+            self.assertAlmostEqual(float(a["Rim wall: change, mm"]) / 25.4, float(b["Rim wall: change, in"]), 6)
+
+    def test_seasons_agree_with_the_list(self):
+        listed = {row["id"]: row["value"]
+                  for row in json.loads(written("list", "--format", "json"))["dimensions"]}
+        table = {row["Humidity of the air, %"]: row for row in rows("seasons")}
+        shop, dry = table["50"], table["30"]
+        self.assertAlmostEqual(float(shop["Long strings over fret 12, mm"]), listed["setup.action[12]"], 9)
+        self.assertAlmostEqual(float(dry["Moisture of the wood, %"]), listed["move.moisture_low"], 9)
+        self.assertAlmostEqual(float(dry["Board width at the rim: change, mm"]), listed["move.board_width_low"], 9)
 
     def test_text(self):
         for name in STUDIES:

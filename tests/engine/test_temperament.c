@@ -136,11 +136,11 @@ test_study (void)
   g_autoptr (RwStudy) each = rw_study_new (RW_STUDY_TEMPERAMENT, &own->result, in_english);
 
   g_assert_cmpuint (one->columns->len, ==, 3);
-  g_assert_cmpuint (each->columns->len, ==, 15);
+  g_assert_cmpuint (each->columns->len, ==, 12); /* the first and the fourth are alike */
   expected_near ("cents", rw_study_column_at (one, 0)->values[3], -13.69, 1e-9);
   expected_near ("mm", rw_study_column_at (one, 1)->values[3], 666.75 * (exp2 (-4 / 12.0) - 4.0 / 5), 0.003);
   expected_near ("third string", rw_study_column_at (each, 6)->values[3], -13.69, 1e-9);
-  g_assert_true (isnan (rw_study_column_at (each, 12)->values[4]));
+  g_assert_true (isnan (rw_study_column_at (each, 9)->values[4]));
 }
 
 int
