@@ -1,0 +1,79 @@
+#include "draw_cut_page.h"
+
+#include <glib/gi18n-lib.h>
+
+#include "project/stock_field.h"
+#include "sheet/layout.h"
+
+#define HATCH 1.6
+
+const RwPiece *
+rw_cut_page_piece (const RwCutPage *page, int i)
+{
+  return &g_array_index (page->cutting->pieces, RwPiece, i);
+}
+
+const RwStockItem *
+rw_cut_page_item (const RwCutPage *page, int k)
+{
+  return g_ptr_array_index (page->cutting->shelf->items, k);
+}
+
+char *
+rw_cut_page_figure (const RwCutPage *page, double length)
+{
+  return rw_quantity_write (length, "mm", page->style.units, 1, page->style.decimal);
+}
+
+void
+rw_cut_page_words (RwCutPage *page, double x, RwLetters letters, const char *words)
+{
+  page->y -= RW_CUT_LINE;
+  rw_draft_set (&page->draft, RW_LAYER_TEXT, RW_SUBJECT_NONE);
+  rw_sheet_text (page->draft.sheet, x, page->y, RW_ALIGN_START, letters, words);
+}
+
+void
+rw_cut_page_title (RwCutPage *page, int item, int times)
+{
+  const RwStockItem *stock = rw_cut_page_item (page, item);
+  g_autofree char *words = rw_stock_item_words (stock, page->style);
+  g_autofree char *named = *stock->name != '\0' ? g_strdup_printf ("%s: %s", stock->name, words) : g_strdup (words);
+  g_autofree char *many = times > 1 ? g_strdup_printf (_("%s; %d alike"), named, times) : g_strdup (named);
+
+  page->y -= 1;
+  rw_cut_page_words (page, 0, RW_LETTERS_LARGE, many);
+  page->y -= 2.5;
+}
+
+void
+rw_cut_page_box (RwCutPage *page, RwPen pen, RwTint tint, RwPoint a, RwPoint b)
+{
+  rw_sheet_box (page->draft.sheet, pen, tint, a.x, a.y, b.x, b.y);
+}
+
+void
+rw_cut_page_hatch (RwCutPage *page, RwPoint a, RwPoint b, int lean)
+{
+  const RwPoint corners[] = { a, { b.x, a.y }, b, { a.x, b.y } };
+
+  rw_hatch (&page->draft, corners, 4, HATCH, lean);
+}
+
+gboolean
+rw_cut_page_has_room (double width, const char *words)
+{
+  return width > rw_lettering_width (words) * rw_letters_size (RW_LETTERS_SMALL) + 1;
+}
+
+void
+rw_cut_page_mark (RwCutPage *page, RwPoint middle, const char *words, gboolean covered)
+{
+  double half = (rw_lettering_width (words) * rw_letters_size (RW_LETTERS_SMALL) + 1) / 2;
+
+  rw_draft_set (&page->draft, RW_LAYER_TEXT, RW_SUBJECT_NONE);
+  if (covered)
+    rw_sheet_box (page->draft.sheet, RW_PEN_NONE, RW_TINT_PAPER, middle.x - half, middle.y - 1.6, middle.x + half,
+                  middle.y + 1.6);
+  rw_sheet_text (page->draft.sheet, middle.x, middle.y - 1.1, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, words);
+}
