@@ -6,6 +6,7 @@
 #include "access.h"
 #include "care_work.h"
 #include "look.h"
+#include "making/other_way.h"
 #include "words.h"
 
 /* At least, pixels; where the others leave less the list scrolls sideways. */
@@ -52,6 +53,8 @@ make_number (Column *column, GtkListItem *cell)
 {
   GtkWidget *label = gtk_label_new (NULL);
 
+  /* Figures and their signs read from left to right in every language. */
+  gtk_widget_set_direction (label, GTK_TEXT_DIR_LTR);
   gtk_label_set_xalign (GTK_LABEL (label), 1);
   gtk_label_set_width_chars (GTK_LABEL (label), 7);
   return label;
@@ -126,24 +129,45 @@ deviation_text (const char *number, const char *sign, gboolean has_tolerance, gb
   return g_strdup_printf (out ? C_("deviation", "%s%s, out") : C_("deviation", "%s%s, within"), sign, number);
 }
 
-/* How far off it came out, against what is asked of it now, and whether that is within its tolerance. */
+/* What a deviation is held against.  New; NULL where there is nothing. */
+static char *
+allowance_text (Column *column, RwAllowance allowance, const char *unit)
+{
+  g_autofree char *within = NULL;
+
+  if (!(allowance.within > 0))
+    return NULL;
+  within = rw_number_words (allowance.within, unit, rw_style_fine (rw_document_style (column->document)));
+  return g_strdup_printf (allowance.asked ? _("This build asks for ± %s")
+                                          : _("A careful shop holds ± %s; this build asks for nothing"),
+                          within);
+}
+
+/* How far off it came out, against what is asked of it now, and whether that is within what it may be off by. */
 static void
 show_deviation (Column *column, GtkWidget *label, RwDimensionItem *item)
 {
   const RwRow *row = rw_dimension_item_row (item);
   double off = row != NULL ? rw_row_deviation (row) : NAN;
-  const RwDim *dim = row != NULL ? rw_slot_dim (row->slot) : NULL;
-  gboolean out = !isnan (off) && dim->tolerance > 0 && fabs (off) > dim->tolerance * 1.0001;
-  g_autofree char *number = NULL, *text = NULL;
+  g_autofree char *id = NULL, *number = NULL, *text = NULL, *against = NULL;
+  gboolean out = FALSE;
 
   if (!isnan (off))
     {
-      number = rw_number_bare (fabs (off), dim->unit, rw_document_style (column->document));
-      text = deviation_text (number, !rw_shown_differ (off, 0, dim->unit) ? "" : off < 0 ? "−" : "+",
-                             dim->tolerance > 0, out);
+      const char *unit = rw_slot_dim (row->slot)->unit;
+      RwAllowance allowance;
+
+      id = rw_slot_id (row->slot);
+      allowance = rw_care_allowance (rw_care_work_care (column->care), id);
+      out = rw_allowance_passed (allowance, off);
+      number = rw_number_bare (fabs (off), unit, rw_document_style (column->document));
+      text = deviation_text (number, !rw_shown_differ (off, 0, unit) ? "" : off < 0 ? "−" : "+",
+                             allowance.within > 0, out);
+      against = allowance_text (column, allowance, unit);
     }
   rw_look_set (label, "complaint", out);
   set_text (label, text != NULL ? text : "");
+  gtk_widget_set_tooltip_text (label, against);
 }
 
 static void
@@ -164,36 +188,34 @@ show_tolerance (Column *column, GtkWidget *label, RwDimensionItem *item)
 
   if (dim != NULL && dim->tolerance > 0)
     {
-      RwStyle style = rw_document_style (column->document);
-
-      /* Tolerances in inches are decimal: the nearest 1/64 would be none. */
-      if (style.units == RW_UNITS_FRACTION)
-        style.units = RW_UNITS_INCH;
-      number = rw_number_bare (dim->tolerance, dim->unit, style);
+      number = rw_number_bare (dim->tolerance, dim->unit, rw_style_fine (rw_document_style (column->document)));
       text = g_strconcat ("± ", number, NULL);
     }
   set_text (label, text != NULL ? text : "");
 }
 
-/* Within what it should stay for the results to come out, strong where a shop usually doesn't. */
+/* Within what it should stay for the results to come out, strong where a shop usually doesn't; a stroke for what is cut
+ * but that nothing hangs on. */
 static void
 show_close_enough (Column *column, GtkWidget *label, RwDimensionItem *item)
 {
   const RwRow *row = rw_dimension_item_row (item);
   const RwTolerance *care = row != NULL ? rw_care_of_slot (rw_care_work_care (column->care), row->slot) : NULL;
-  RwStyle style = rw_document_style (column->document);
+  const char *why = NULL;
   g_autofree char *number = NULL, *text = NULL;
 
-  if (care != NULL && isfinite (care->asked))
+  if (care != NULL)
     {
-      if (rw_units_parts (style.units) > 0)
-        style.units = RW_UNITS_INCH;
-      number = rw_number_bare (care->asked, rw_slot_dim (row->slot)->unit, style);
+      number = rw_number_bare (care->asked, rw_slot_dim (row->slot)->unit,
+                               rw_style_fine (rw_document_style (column->document)));
       text = g_strdup_printf (care->by_fitting ? C_("close enough", "± %s, fit") : "± %s", number);
+      why = rw_tolerance_advice (care);
     }
-  rw_look_set (label, "strong", text != NULL && (care->takes_care || care->by_fitting));
-  set_text (label, text != NULL ? text : "");
-  gtk_widget_set_tooltip_text (label, text != NULL ? _(rw_tolerance_advice (care)) : NULL);
+  else if (row != NULL && rw_care_work_care (column->care) != NULL)
+    why = rw_why_not_asked (row->slot, rw_document_now (column->document));
+  rw_look_set (label, "strong", care != NULL && (care->takes_care || care->by_fitting));
+  set_text (label, text != NULL ? text : why != NULL ? "–" : "");
+  gtk_widget_set_tooltip_text (label, why != NULL ? _(why) : NULL);
 }
 
 static void
@@ -375,7 +397,8 @@ on_bind (GtkSignalListItemFactory *factory, GtkListItem *cell, Column *column)
   g_signal_connect_object (item, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
   g_signal_connect_object (column->document, "noted", G_CALLBACK (on_document_changed), cell,
                            G_CONNECT_SWAPPED);
-  if (column->kind->show == show_close_enough || column->kind->show == show_name)
+  if (column->kind->show == show_close_enough || column->kind->show == show_deviation
+      || column->kind->show == show_name)
     g_signal_connect_object (column->care, "changed", G_CALLBACK (show_cell), cell, G_CONNECT_SWAPPED);
   show_cell (cell);
 }

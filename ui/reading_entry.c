@@ -6,6 +6,7 @@
 
 #include "check/listing.h"
 #include "access.h"
+#include "care_work.h"
 #include "look.h"
 #include "words.h"
 
@@ -14,6 +15,7 @@ struct _RwReadingEntry
   GtkBox parent;
 
   RwDocument *document;
+  RwCareWork *care;   /* for what it may be off by */
   char       *id;
   GtkWidget  *entry;
   GtkWidget  *more;   /* opens date and note */
@@ -57,22 +59,25 @@ mean_words (const RwEntry *entry, const char *unit, RwStyle style)
   return g_strdup_printf (_("mean %s, spread %s"), mean, spread);
 }
 
-/* How far off it came out, and whether that is within the tolerance; NULL where nothing is off.  New. */
+/* How far off it came out, and whether that is more than it may be; NULL where nothing is off.  New. */
 static char *
 deviation_words (RwReadingEntry *self, const RwReadingRow *row, RwStyle style, gboolean *out)
 {
-  int slot = rw_slot_find (self->id);
-  double tolerance = slot >= 0 ? rw_slot_dim ((RwSlot) slot)->tolerance : 0;
+  RwAllowance allowance = rw_care_allowance (rw_care_work_care (self->care), self->id);
   double off = row->measured - row->asked;
-  g_autofree char *number = NULL;
+  g_autofree char *number = NULL, *within = NULL;
 
-  *out = tolerance > 0 && fabs (off) > tolerance * 1.0001;
+  *out = rw_allowance_passed (allowance, off);
   if (!isfinite (off) || !rw_shown_differ (off, 0, row->unit))
     return NULL;
   number = rw_number_words (fabs (off), row->unit, style);
-  if (*out)
-    return g_strdup_printf (off > 0 ? _("%s over, out of tolerance") : _("%s under, out of tolerance"), number);
-  return g_strdup_printf (off > 0 ? _("%s over") : _("%s under"), number);
+  if (!*out)
+    return g_strdup_printf (off > 0 ? _("%s over") : _("%s under"), number);
+  within = rw_number_words (allowance.within, row->unit, rw_style_fine (style));
+  if (allowance.asked)
+    return g_strdup_printf (off > 0 ? _("%s over, and ± %s is asked") : _("%s under, and ± %s is asked"), number,
+                            within);
+  return g_strdup_printf (off > 0 ? _("%s over, out of tolerance") : _("%s under, out of tolerance"), number);
 }
 
 static void
@@ -229,6 +234,7 @@ rw_reading_entry_dispose (GObject *object)
 {
   RwReadingEntry *self = RW_READING_ENTRY (object);
 
+  g_clear_object (&self->care);
   g_clear_object (&self->document);
   g_clear_pointer (&self->id, g_free);
   G_OBJECT_CLASS (rw_reading_entry_parent_class)->dispose (object);
@@ -274,6 +280,7 @@ rw_reading_entry_new (RwDocument *document, const char *id)
   g_autofree char *more = g_strdup_printf (_("Date and note: %s"), label);
 
   self->document = g_object_ref (document);
+  self->care = rw_care_work_of (document);
   self->id = g_strdup (id);
   rw_access_name (self->entry, name);
   gtk_entry_set_placeholder_text (GTK_ENTRY (self->entry), _("One, or several by ;"));

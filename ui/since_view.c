@@ -138,8 +138,8 @@ head_words (const RwSince *since)
   guint out = rw_since_out_of_date (since);
 
   if (since->last == NULL)
-    return g_strdup (_("No papers have left yet. When you print them, say so here: then this page tells what has "
-                       "changed since."));
+    return g_strdup (_("No papers have left yet. Those that leave by the papers window are noted by themselves, and "
+                       "this page tells what has changed since."));
   if (since->rows->len == 0)
     return g_strdup_printf (_("Nothing has changed since the papers of %s."), since->last->date);
   return g_strdup_printf (ngettext ("Since the papers of %s: %u number has changed; papers out of date: %u.",
@@ -209,6 +209,8 @@ build (RwSinceView *self)
   gtk_label_set_wrap (GTK_LABEL (self->head), TRUE);
   gtk_label_set_ellipsize (GTK_LABEL (self->head), PANGO_ELLIPSIZE_NONE);
   g_signal_connect_object (left, "clicked", G_CALLBACK (on_left), self, G_CONNECT_SWAPPED);
+  rw_access_describe (left, _("For papers that left in another way, as from the command line"));
+  gtk_widget_set_tooltip_text (left, _("For papers that left in another way, as from the command line"));
   gtk_widget_set_valign (left, GTK_ALIGN_CENTER);
   gtk_widget_add_css_class (top, "since-head");
   gtk_box_append (GTK_BOX (top), self->head);

@@ -6,6 +6,7 @@
 #include "check/listing.h"
 #include "making/backwards.h"
 #include "access.h"
+#include "care_work.h"
 #include "reading_entry.h"
 #include "words.h"
 
@@ -14,6 +15,7 @@ struct _RwStepDetail
   GtkBox parent;
 
   RwDocument       *document;
+  RwCareWork       *care;  /* for what sizes may be off by */
   const RwStepInfo *info;
   char             *shown; /* the step and the ids in the grid, as one text: refilled in place while they stay */
 
@@ -36,13 +38,12 @@ translate (const char *english)
 
 /* ---- the lines of what is read off ---- */
 
-/* "279.00 mm ± 0.40": what is asked of it now, and within what.  New. */
+/* "279.00 mm ± 0.25": what is asked of it now, and what it may be off by.  New. */
 static char *
 expected_words (RwStepDetail *self, const char *id)
 {
-  RwStyle style = rw_document_style (self->document), fine = style;
-  int slot = rw_slot_find (id);
-  double tolerance = slot >= 0 ? rw_slot_dim ((RwSlot) slot)->tolerance : 0;
+  RwStyle style = rw_document_style (self->document);
+  RwAllowance allowance = rw_care_allowance (rw_care_work_care (self->care), id);
   RwReadingRow row;
   g_autofree char *number = NULL, *room = NULL;
 
@@ -53,12 +54,9 @@ expected_words (RwStepDetail *self, const char *id)
                             : isfinite (row.asked) ? row.asked
                                                    : row.value,
                             row.unit, style);
-  if (!(tolerance > 0))
+  if (!(allowance.within > 0))
     return g_steal_pointer (&number);
-  /* Tolerances in inches are decimal: the nearest part would be none. */
-  if (rw_units_parts (fine.units) > 0)
-    fine.units = RW_UNITS_INCH;
-  room = rw_number_bare (tolerance, row.unit, fine);
+  room = rw_number_bare (allowance.within, row.unit, rw_style_fine (style));
   return g_strdup_printf ("%s ± %s", number, room);
 }
 
@@ -80,9 +78,8 @@ add_line (RwStepDetail *self, const char *id, int line)
   GtkWidget *entry = rw_reading_entry_new (self->document, id);
 
   gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_width_chars (GTK_LABEL (label), 16);
-  gtk_widget_set_tooltip_text (label, text);
   gtk_label_set_xalign (GTK_LABEL (expected), 1);
   gtk_widget_set_hexpand (entry, TRUE);
   gtk_grid_attach (GTK_GRID (self->grid), label, 0, line, 1, 1);
@@ -116,6 +113,18 @@ clear_grid (RwStepDetail *self)
 }
 
 static void
+show_numbers (RwStepDetail *self)
+{
+  for (guint i = 0; i < self->ids->len; i++)
+    {
+      g_autofree char *words = expected_words (self, g_ptr_array_index (self->ids, i));
+
+      gtk_label_set_text (g_ptr_array_index (self->expected, i), words);
+      rw_reading_entry_refresh (g_ptr_array_index (self->entries, i));
+    }
+}
+
+static void
 fill_grid (RwStepDetail *self)
 {
   const RwResult *now = rw_document_now (self->document);
@@ -132,13 +141,7 @@ fill_grid (RwStepDetail *self)
       g_free (self->shown);
       self->shown = g_steal_pointer (&wanted);
     }
-  for (guint i = 0; i < self->ids->len; i++)
-    {
-      g_autofree char *words = expected_words (self, g_ptr_array_index (self->ids, i));
-
-      gtk_label_set_text (g_ptr_array_index (self->expected, i), words);
-      rw_reading_entry_refresh (g_ptr_array_index (self->entries, i));
-    }
+  show_numbers (self);
 }
 
 /* ---- head and words ---- */
@@ -244,8 +247,17 @@ rw_step_detail_show (RwStepDetail *self, const RwStepInfo *info)
   show_words (self->work, _("Do: %s"), info->work);
   show_words (self->caution, _("Take care: %s"), info->caution);
   refuse (self, NULL);
+  rw_care_work_want (self->care, FALSE);
   fill_grid (self);
   show_backwards (self);
+}
+
+/* There is a word on what is close enough. */
+static void
+on_care (RwStepDetail *self)
+{
+  if (self->info != NULL && gtk_widget_get_mapped (GTK_WIDGET (self)))
+    show_numbers (self);
 }
 
 static void
@@ -288,7 +300,7 @@ build_head (RwStepDetail *self)
   gtk_widget_add_css_class (self->title, "step-title");
   self->state = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (self->state), 0);
-  gtk_label_set_ellipsize (GTK_LABEL (self->state), PANGO_ELLIPSIZE_END);
+  gtk_label_set_wrap (GTK_LABEL (self->state), TRUE);
   gtk_widget_set_hexpand (self->state, TRUE);
   gtk_widget_add_css_class (self->state, "dim-label");
   self->button = gtk_button_new_with_label (_("Mark as made"));
@@ -304,6 +316,7 @@ rw_step_detail_dispose (GObject *object)
 {
   RwStepDetail *self = RW_STEP_DETAIL (object);
 
+  g_clear_object (&self->care);
   g_clear_object (&self->document);
   g_clear_pointer (&self->shown, g_free);
   g_clear_pointer (&self->entries, g_ptr_array_unref);
@@ -345,5 +358,7 @@ rw_step_detail_new (RwDocument *document)
   RwStepDetail *self = g_object_new (RW_TYPE_STEP_DETAIL, NULL);
 
   self->document = g_object_ref (document);
+  self->care = rw_care_work_of (document);
+  g_signal_connect_object (self->care, "changed", G_CALLBACK (on_care), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }

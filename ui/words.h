@@ -26,6 +26,9 @@ char *rw_number_words (double value, const char *unit, RwStyle style);
 /* The same without the unit, for columns.  New. */
 char *rw_number_bare  (double value, const char *unit, RwStyle style);
 
+/* For tolerances: where the window has fractions, decimal inches.  The nearest part would often be none. */
+RwStyle rw_style_fine (RwStyle style);
+
 /* The value of a parameter as an entry shows it, without its unit.  Inches have four decimals; where they are
  * fractions, a length that is no 64th within 0.05 mm has decimals all the same: an entry tells the truth.
  * New. */

@@ -6,6 +6,7 @@
 
 #include "model/band.h"
 #include "making/care.h"
+#include "making/other_way.h"
 #include "csv_text.h"
 
 /* Of lengths in inches; the writer of quantities adds two. */
@@ -22,12 +23,16 @@ number_field (double value, const char *unit, RwUnits units)
 }
 
 static void
-append_dimension (GString *out, const RwRow *row, const RwTolerance *care, const RwBands *bands, RwUnits units)
+append_dimension (GString *out, const RwRow *row, const RwCare *asks, const RwAnswer *answer, const RwBands *bands,
+                  RwUnits units)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
+  const RwTolerance *care = rw_care_of_slot (asks, row->slot);
+  const char *why_not = care == NULL && asks != NULL ? rw_why_not_asked (row->slot, &answer->now) : NULL;
   gboolean inches = units != RW_UNITS_MM && strcmp (dim->unit, "mm") == 0;
   g_autofree char *id = rw_slot_id (row->slot);
   g_autofree char *label = rw_slot_label (row->slot);
+  RwAllowance allowance = rw_care_allowance (asks, id);
   g_autofree char *value = number_field (row->value, dim->unit, units);
   g_autofree char *planned = number_field (row->planned, dim->unit, units);
   g_autofree char *measured = number_field (row->measured, dim->unit, units);
@@ -40,11 +45,14 @@ append_dimension (GString *out, const RwRow *row, const RwTolerance *care, const
                                              inches ? RW_UNITS_INCH : RW_UNITS_MM);
   g_autofree char *close = number_field (care != NULL ? care->asked : NAN, dim->unit,
                                          inches ? RW_UNITS_INCH : RW_UNITS_MM);
+  g_autofree char *within = number_field (allowance.within > 0 ? allowance.within : NAN, dim->unit,
+                                          inches ? RW_UNITS_INCH : RW_UNITS_MM);
   g_autofree char *low = number_field (bands->low[row->slot], dim->unit, units);
   g_autofree char *high = number_field (bands->high[row->slot], dim->unit, units);
   const char *const fields[] = { id, dim->part, label, inches ? "in" : dim->unit, value, planned, measured,
                                  tolerance, rw_step_title (dim->step), made, asked, deviation, needed, close,
-                                 care != NULL && care->by_fitting ? "yes" : "", low, high, NULL };
+                                 care != NULL && care->by_fitting ? "yes" : "", low, high, within,
+                                 rw_allowance_name (allowance), why_not != NULL ? why_not : "", NULL };
 
   rw_csv_row (out, fields);
 }
@@ -54,7 +62,8 @@ rw_list_csv (const RwProject *project, const RwAnswer *answer, RwUnits units)
 {
   static const char *const header[] = { "id", "part", "label", "unit", "value", "planned", "measured",
                                         "tolerance", "step", "made", "asked", "deviation", "needed", "close_enough",
-                                        "by_fitting", "low", "high", NULL };
+                                        "by_fitting", "low", "high", "within", "within_by",
+                                        "why_not_asked", NULL };
   g_autoptr (GArray) rows = rw_listing_rows (project, &answer->now, &answer->planned);
   g_autoptr (RwCare) care = rw_care_new (&project->design, &answer->measured);
   g_autofree RwBands *bands = rw_bands_new (&answer->now, &answer->measured);
@@ -65,7 +74,7 @@ rw_list_csv (const RwProject *project, const RwAnswer *answer, RwUnits units)
     {
       const RwRow *row = &g_array_index (rows, RwRow, i);
 
-      append_dimension (out, row, rw_care_of_slot (care, row->slot), bands, units);
+      append_dimension (out, row, care, answer, bands, units);
     }
   return g_string_free (out, FALSE);
 }

@@ -5,6 +5,7 @@
 
 #include "model/band.h"
 #include "making/care.h"
+#include "making/other_way.h"
 #include "making/remedy.h"
 #include "json_writer.h"
 
@@ -20,11 +21,14 @@ begin_row (RwJsonWriter *writer, const char *id)
 /* ---- dimensions and findings ---- */
 
 static void
-dimension (RwJsonWriter *writer, const RwRow *row, const RwTolerance *care, const RwBands *bands)
+dimension (RwJsonWriter *writer, const RwRow *row, const RwCare *asked, const RwAnswer *answer, const RwBands *bands)
 {
   const RwDim *dim = rw_slot_dim (row->slot);
+  const RwTolerance *care = rw_care_of_slot (asked, row->slot);
+  const char *why_not = care == NULL && asked != NULL ? rw_why_not_asked (row->slot, &answer->now) : NULL;
   g_autofree char *id = rw_slot_id (row->slot);
   g_autofree char *label = rw_slot_label (row->slot);
+  RwAllowance allowance = rw_care_allowance (asked, id);
 
   begin_row (writer, id);
   rw_json_text (writer, "part", dim->part);
@@ -43,6 +47,10 @@ dimension (RwJsonWriter *writer, const RwRow *row, const RwTolerance *care, cons
   rw_json_flag (writer, "by_fitting", care != NULL && care->by_fitting);
   rw_json_value (writer, "low", bands->low[row->slot]);
   rw_json_value (writer, "high", bands->high[row->slot]);
+  /* What a deviation is held against. */
+  rw_json_value (writer, "within", allowance.within > 0 ? allowance.within : NAN);
+  rw_json_text (writer, "within_by", rw_allowance_name (allowance));
+  rw_json_text (writer, "why_not_asked", why_not != NULL ? why_not : "");
   rw_json_end (writer, '}');
 }
 
@@ -59,7 +67,7 @@ dimensions (RwJsonWriter *writer, const RwProject *project, const RwAnswer *answ
     {
       const RwRow *row = &g_array_index (rows, RwRow, i);
 
-      dimension (writer, row, rw_care_of_slot (care, row->slot), bands);
+      dimension (writer, row, care, answer, bands);
     }
   rw_json_end (writer, ']');
 }

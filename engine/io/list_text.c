@@ -23,6 +23,7 @@ typedef struct
   double       tolerance;
   RwReadingRow numbers;
   const RwTolerance *care; /* what is close enough; NULL: nothing depends on it */
+  RwAllowance  allowance;  /* what it may be off by */
   double       low, high;  /* NaN where it does not rest on guesses */
 } Line;
 
@@ -60,22 +61,24 @@ band_words (const Line *line, RwUnits units)
   return g_strdup_printf ("guessed, %s to %s", low, high);
 }
 
-/* How a value came out against what is asked of it now: "off by 0.60, out of tolerance"; NULL where there is
+/* How a value came out against what is asked of it now: "off by 0.60, out of the ± 0.25 that ..."; NULL where there is
  * nothing to tell. */
 static char *
 deviation_words (const Line *line, RwUnits units)
 {
   const RwReadingRow *n = &line->numbers;
   double off = (isfinite (n->measured) ? n->measured : n->made) - n->asked;
-  g_autofree char *digits = NULL;
+  g_autofree char *digits = NULL, *within = NULL;
 
   if (!isfinite (off) || !rw_shown_differ (off, 0, n->unit))
     return NULL;
   digits = number (off, n->unit, units);
-  return g_strdup_printf ("off by %s%s", digits,
-                          line->tolerance == 0                    ? ""
-                          : fabs (off) > line->tolerance * 1.0001 ? ", out of tolerance"
-                                                                  : ", within tolerance");
+  if (line->allowance.within == 0)
+    return g_strdup_printf ("off by %s", digits);
+  within = number (line->allowance.within, n->unit, units);
+  return g_strdup_printf ("off by %s, %s the ± %s that %s", digits,
+                          rw_allowance_passed (line->allowance, off) ? "out of" : "within", within,
+                          line->allowance.asked ? "this build asks for" : "a careful shop holds");
 }
 
 /* Where a number comes from that is not simply as planned. */
@@ -123,7 +126,7 @@ add_dimension (Dimensions *list, const RwRow *row)
   g_autofree char *label = rw_slot_label (row->slot);
   const Line line = { id, label, dim->tolerance,
                       { dim->unit, row->value, row->planned, row->measured, row->made, row->asked },
-                      rw_care_of_slot (list->care, row->slot),
+                      rw_care_of_slot (list->care, row->slot), rw_care_allowance (list->care, id),
                       list->bands->low[row->slot], list->bands->high[row->slot] };
 
   add_line (list, &line);
@@ -132,7 +135,7 @@ add_dimension (Dimensions *list, const RwRow *row)
 static void
 add_fact (Dimensions *list, const RwProject *project, const RwAnswer *answer, const char *id, const char *label)
 {
-  Line line = { id, label, 0, { 0 }, NULL, NAN, NAN };
+  Line line = { id, label, 0, { 0 }, NULL, rw_care_allowance (list->care, id), NAN, NAN };
 
   if (rw_listing_find (id, project, &answer->now, &answer->planned, &line.numbers)
       && (isfinite (line.numbers.measured) || isfinite (line.numbers.made)))

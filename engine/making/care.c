@@ -124,3 +124,11 @@ rw_allowance_passed (RwAllowance allowance, double deviation)
 {
   return allowance.within > 0 && fabs (deviation) > allowance.within * 1.0001;
 }
+
+const char *
+rw_allowance_name (RwAllowance allowance)
+{
+  if (!(allowance.within > 0))
+    return "";
+  return allowance.asked ? "asked" : "habit";
+}

@@ -29,6 +29,7 @@ typedef struct
 } RwAllowance;
 
 /* By the id of a parameter or a dimension.  care may be NULL. */
-RwAllowance rw_care_allowance (const RwCare *care, const char *id);
+RwAllowance rw_care_allowance   (const RwCare *care, const char *id);
+const char *rw_allowance_name   (RwAllowance allowance); /* "asked", "habit", or "": for files */
 /* Whether a deviation is more than that, but for rounding. */
 gboolean    rw_allowance_passed (RwAllowance allowance, double deviation);

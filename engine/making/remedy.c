@@ -14,6 +14,7 @@
 typedef enum
 {
   IN_VAIN,
+  TRADED, /* the finding is gone, and there is a note that was not there */
   BETTER, /* the finding is less severe */
   GONE,
 } Effect;
@@ -25,6 +26,7 @@ typedef struct
   const RwFinding  *finding;
   GPtrArray        *before; /* all findings of the design as it is */
   RwResult         *result; /* of the present attempt */
+  gboolean          unheard; /* a finding of a side view without solution: no caution of it can have been heard */
   int               left;   /* attempts */
   GPtrArray        *remedies;
 } Search;
@@ -98,14 +100,30 @@ count (const GPtrArray *findings, const char *rule, RwSeverity severity)
   return sum;
 }
 
-static gboolean
-does_harm (const Search *search, const GPtrArray *after)
+int
+rw_remedy_new_notes (const GPtrArray *before, const GPtrArray *after)
 {
+  int sum = 0;
+
   for (guint i = 0; i < after->len; i++)
     {
       const RwFinding *finding = g_ptr_array_index (after, i);
 
-      if (finding->severity < RW_NOTE
+      sum += finding->severity == RW_NOTE && count (before, finding->rule, RW_NOTE) == 0;
+    }
+  return sum;
+}
+
+static gboolean
+does_harm (const Search *search, const GPtrArray *after)
+{
+  RwSeverity worst = search->unheard ? RW_STOP : RW_CAUTION;
+
+  for (guint i = 0; i < after->len; i++)
+    {
+      const RwFinding *finding = g_ptr_array_index (after, i);
+
+      if (finding->severity <= worst
           && count (after, finding->rule, finding->severity)
                > count (search->before, finding->rule, finding->severity))
         return TRUE;
@@ -125,7 +143,9 @@ try_design (Search *search, const RwDesign *design)
   if (does_harm (search, after)
       || count (after, rule, finding->severity) >= count (search->before, rule, finding->severity))
     return IN_VAIN;
-  return count (after, rule, RW_NOTE) < count (search->before, rule, RW_NOTE) ? GONE : BETTER;
+  if (count (after, rule, RW_NOTE) >= count (search->before, rule, RW_NOTE))
+    return BETTER;
+  return rw_remedy_new_notes (search->before, after) > 0 ? TRADED : GONE;
 }
 
 static void
@@ -217,18 +237,18 @@ aim (const Walk *walk, int first, Effect effect)
   return try_step (walk, middle) >= effect ? middle : first;
 }
 
-/* The step that helps: 0 for none. */
+/* The step that helps: 0 for none.  What is better already is not given away for a finding of another kind. */
 static int
 search_steps (const Walk *walk)
 {
   int last_bad = 0, best = 0;
-  Effect effect = IN_VAIN;
+  Effect effect = IN_VAIN, now = IN_VAIN;
 
-  for (int k = 1, tries = 0; k <= walk->most && tries < MANY_STEPS && walk->search->left > 0 && effect < GONE;
+  for (int k = 1, tries = 0;
+       k <= walk->most && tries < MANY_STEPS && walk->search->left > 0 && now != TRADED && now != GONE;
        k = farther (walk, k), tries++)
     {
-      Effect now = try_step (walk, k);
-
+      now = try_step (walk, k);
       if (now > effect)
         {
           effect = now;
@@ -294,7 +314,9 @@ search_special (Search *search, RwAttempt attempt)
       remedy->design = *search->design;
       if (!attempt (remedy, i))
         break;
-      if (may_be_changed (search, &remedy->design) && try_design (search, &remedy->design) == GONE)
+      Effect effect = may_be_changed (search, &remedy->design) ? try_design (search, &remedy->design) : IN_VAIN;
+
+      if (effect == GONE || effect == TRADED)
         {
           offer (search, g_steal_pointer (&remedy));
           break;
@@ -317,6 +339,7 @@ rw_remedies (const RwDesign *design, const RwMeasured *measured, const RwFinding
   };
 
   rw_solve (design, measured, result);
+  search.unheard = result->side.outcome != RW_SIDE_SOLVED && g_str_has_prefix (finding->rule, "side.");
   search.before = rw_check (design, measured, result);
   for (int i = 0; i < rw_special_cures_count; i++)
     if (strcmp (rw_special_cures[i].rule, finding->rule) == 0)
@@ -325,6 +348,7 @@ rw_remedies (const RwDesign *design, const RwMeasured *measured, const RwFinding
   search_numbers (&search, rw_cures_pot, rw_cures_pot_count);
   search_numbers (&search, rw_cures_rim, rw_cures_rim_count);
   search_numbers (&search, rw_cures_neck, rw_cures_neck_count);
+  rw_remedies_rank (search.remedies, design, measured, search.before);
   g_ptr_array_unref (search.before);
   if (search.remedies->len > MANY_REMEDIES)
     g_ptr_array_set_size (search.remedies, MANY_REMEDIES);

@@ -3,7 +3,8 @@
  * Which changes may help is a table for each part, remedy_*.c; how far to go is found by trying.  A remedy is
  * offered only where it is proven: the changed design, solved with everything that is measured or made in its
  * place, has the finding no more, or in a lesser severity, and no stop and no caution that was not there
- * before.  What is measured, and what is made, no remedy changes.
+ * before.  Where the side view has no solution its cautions can't have been there, and to solve it may bring some.
+ * What is measured, and what is made, no remedy changes.
  *
  * A search takes some ten milliseconds: it is for a finding that somebody looks at, not for every frame of a
  * drag.
@@ -23,11 +24,13 @@ typedef struct
   char       *word;    /* what "{id}" stands for in it: the name of a thread; NULL where there is none */
   double      values[RW_REMEDY_VALUES];
   int         value_count;
+  double      effort;  /* how much it changes, and how well that suits what is made: the less the better */
 } RwRemedy;
 
 void rw_remedy_free (RwRemedy *remedy);
 
-/* rw_remedies: the proven remedies for a finding, the likeliest first; perhaps none.
+/* rw_remedies: the proven remedies for a finding, those first that change least and leave what is made fitting; what
+ * would be another instrument is offered only where nothing nearer helps.  Perhaps none.
  *
  * Given     design    as planned
  *           measured  what is measured and made; NULL: nothing

@@ -37,3 +37,11 @@ extern const int    rw_cures_rim_count, rw_cures_pot_count, rw_cures_neck_count,
 
 extern const RwSpecialCure rw_special_cures[];
 extern const int           rw_special_cures_count;
+
+/* How many notes there are of rules that had no finding before. */
+int rw_remedy_new_notes (const GPtrArray *before, const GPtrArray *after);
+
+/* Works out what each changes, sorts them by that and takes out those that are far away.  findings: of the design as it
+ * is. */
+void rw_remedies_rank (GPtrArray *remedies, const RwDesign *design, const RwMeasured *measured,
+                       const GPtrArray *findings);

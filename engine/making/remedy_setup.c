@@ -11,15 +11,31 @@
 #define TAIL_AT N_("Tailpiece {1 mm} behind the bridge instead of {3 mm}")
 #define SHIM_HEAD N_("Shim the heel by {2 mm} at its head end")
 #define SHIM_CAP N_("Shim the heel by {2 mm} at its cap end")
+#define ACTION_FRET N_("Measure the action at fret {1}")
+#define TIGHTEN N_("Tighten the head to {1 N/m}")
 #define NUT_SLOTS N_("Strings {1 mm} over the frets at the nut instead of {3 mm}")
 
 const RwCure rw_cures_setup[] = {
   { "side.foot_off_head", RW_P_bridge_offset, RW_LOWER, 1, NULL, BRIDGE_AT },
   { "side.foot_off_head", RW_P_bridge_foot_spread, RW_LOWER, 1, NULL, FEET },
+  { "side.no_angle", RW_P_setup_action_fret, RW_RAISE, 0, ACTION_FRET, NULL },
+  { "side.no_angle", RW_P_setup_action, RW_LOWER, 0.1, NULL, ACTION },
+  { "side.no_angle", RW_P_bridge_offset, RW_EITHER, 1, BRIDGE_AT, BRIDGE_AT },
+  { "side.no_angle", RW_P_bridge_height, RW_EITHER, 0.5, BRIDGE, BRIDGE },
+  { "side.no_angle", RW_P_neck_set_height, RW_EITHER, 0.5, SET_HEIGHT, SET_HEIGHT },
+  { "side.no_balance", RW_P_head_tension, RW_RAISE, 100, TIGHTEN, NULL },
+  { "side.no_balance", RW_P_tailpiece_height, RW_RAISE, 0.5, TAIL_HEIGHT, NULL },
+  { "side.no_balance", RW_P_neck_thickness_first, RW_RAISE, 0.5,
+    N_("Neck {1 mm} thick at the first fret instead of {3 mm}"), NULL },
   { "side.no_force", RW_P_tailpiece_height, RW_LOWER, 0.5, NULL, TAIL_HEIGHT },
   { "side.no_force", RW_P_bridge_height, RW_RAISE, 0.5, BRIDGE, NULL },
+  { "side.no_force", RW_P_neck_angle, RW_RAISE, 0.1, ANGLE, NULL },
+  { "side.no_force", RW_P_neck_set_height, RW_EITHER, 0.5, SET_HEIGHT, SET_HEIGHT },
+  { "side.no_force", RW_P_setup_action, RW_EITHER, 0.1, ACTION, ACTION },
+  { "side.no_force", RW_P_setup_action_fret, RW_RAISE, 0, ACTION_FRET, NULL },
   { "side.bridge_under_nut", RW_P_bridge_height, RW_RAISE, 0.1, BRIDGE, NULL },
   { "side.bridge_under_nut", RW_P_neck_angle, RW_LOWER, 0.1, NULL, ANGLE },
+  { "side.bridge_under_nut", RW_P_neck_set_height, RW_LOWER, 0.1, NULL, SET_HEIGHT },
   { "neck.angle_misses", RW_P_bridge_height, RW_EITHER | RW_AIM, 0.1, BRIDGE, BRIDGE },
   { "neck.angle_misses", RW_P_joint_shim, RW_EITHER | RW_AIM, 0.1, SHIM_HEAD, SHIM_CAP },
   { "neck.angle_misses", RW_P_neck_angle, RW_EITHER | RW_AIM, 0.05, ANGLE, ANGLE },
@@ -41,7 +57,7 @@ const RwCure rw_cures_setup[] = {
   { "bridge.foot_at_edge", RW_P_bridge_offset, RW_LOWER, 0.5, NULL, BRIDGE_AT },
   { "bridge.foot_at_edge", RW_P_bridge_foot_spread, RW_LOWER, 0.5, NULL, FEET },
   { "bridge.feet_narrow", RW_P_bridge_foot_spread, RW_RAISE, 0.5, FEET, NULL },
-  { "bridge.sag", RW_P_head_tension, RW_RAISE, 100, N_("Tighten the head to {1 N/m}"), NULL },
+  { "bridge.sag", RW_P_head_tension, RW_RAISE, 100, TIGHTEN, NULL },
   { "bridge.sag", RW_P_tailpiece_height, RW_RAISE, 0.5, TAIL_HEIGHT, NULL },
   { "bridge.break_angle", RW_P_tailpiece_height, RW_EITHER, 0.5, TAIL_HEIGHT, TAIL_HEIGHT },
   { "bridge.break_angle", RW_P_tailpiece_anchor, RW_EITHER, 1, TAIL_AT, TAIL_AT },

@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "table/material.h"
+#include "table/named_set.h"
 #include "remedy_cures.h"
 
 static gboolean
@@ -238,6 +239,41 @@ ears (RwRemedy *remedy, int attempt)
                      (over + remedy->design.neck_blank_allowance) / 2);
 }
 
+/* The angle, or the bridge, left to follow from the rest. */
+static gboolean
+leave_open (RwRemedy *remedy, int attempt)
+{
+  static const int unknowns[] = { RW_SOLVE_ANGLE, RW_SOLVE_BRIDGE };
+
+  if (attempt >= (int) G_N_ELEMENTS (unknowns))
+    return FALSE;
+  remedy->design.neck_solve_for = unknowns[attempt];
+  return say (remedy, RW_P_neck_solve_for,
+              unknowns[attempt] == RW_SOLVE_ANGLE ? N_("Work the neck angle out from the bridge and the action")
+                                                  : N_("Work the bridge out from the neck angle and the action"));
+}
+
+/* The sets that are sold, of as many strings. */
+static gboolean
+other_strings (RwRemedy *remedy, int attempt)
+{
+  int strings = remedy->design.strings_set.count, left = attempt;
+
+  for (int i = 0; i < rw_string_sets_count; i++)
+    {
+      RwStringSet set;
+
+      rw_string_set_take (&set, i);
+      if (set.count != strings || left-- > 0)
+        continue;
+      remedy->design.strings_set = set;
+      g_free (remedy->word);
+      remedy->word = g_strdup (rw_string_sets[i].id);
+      return say (remedy, RW_P_strings_set, N_("Take another set of strings: {id}"));
+    }
+  return FALSE;
+}
+
 static gboolean
 swap_air (RwRemedy *remedy, int attempt)
 {
@@ -251,6 +287,11 @@ swap_air (RwRemedy *remedy, int attempt)
 }
 
 const RwSpecialCure rw_special_cures[] = {
+  { "side.no_angle", leave_open },
+  { "side.no_balance", fit_a_rod },
+  { "side.no_balance", other_strings },
+  { "side.no_force", leave_open },
+  { "side.bridge_under_nut", leave_open },
   { "rim.stack_low", one_more_course },
   { "rim.stack_low", thicker_last_course },
   { "rim.stack_facing", thicker_last_course },

@@ -16,7 +16,8 @@ from pathlib import Path
 
 PROGRAM = sys.argv.pop(1) if len(sys.argv) > 1 else None
 DIMENSION = ["id", "part", "label", "unit", "value", "planned", "measured", "tolerance", "step", "made", "asked",
-             "deviation", "needed", "close_enough", "by_fitting", "low", "high"]
+             "deviation", "needed", "close_enough", "by_fitting", "low", "high", "within", "within_by",
+             "why_not_asked"]
 PARAMETER = ["id", "group", "label", "kind", "unit", "default", "min", "max", "step", "meaning"]
 
 

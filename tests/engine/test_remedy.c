@@ -21,7 +21,17 @@ typedef struct
 
 static const Case cases[] = {
   { "side.foot_off_head", "bridge.offset=140", "Bridge " },
+  { "side.no_angle", "setup.action=8|setup.action_fret=1|scale.length=900|bridge.offset=-60",
+    "Work the bridge out " },
+  { "side.no_balance",
+    "neck.solve_for=bridge|neck.rod_present=no|strings.set=G5 1.5 p; G5 1.5 p; G5 1.5 p", "Fit a rod" },
+  { "side.no_balance",
+    "neck.solve_for=bridge|neck.rod_present=no|strings.set=G5 1.5 p; G5 1.5 p; G5 1.5 p; G5 1.5 p; G5 1.5 p short",
+    "Take another set of strings: five_light" },
   { "side.no_force", "tailpiece.height=30", "Tailpiece " },
+  { "side.no_force", "setup.action=8|setup.action_fret=1", "Measure the action at fret " },
+  { "side.no_force", "neck.set_height=20|bridge.height=8", "Bridge " },
+  { "side.no_force", "neck.solve_for=bridge|neck.angle=-3", "Work the neck angle out " },
   { "side.bridge_under_nut", GIVEN "bridge.height=8", "Bridge " },
   { "side.bridge_under_nut", GIVEN "bridge.height=8", "Cut the neck at " },
   { "neck.angle_misses", GIVEN "neck.angle=0.5", "Bridge " },
@@ -160,7 +170,7 @@ static const Case cases[] = {
   { "bridge.landing", "bridge.offset=90", "Bridge 72.0 mm beyond the middle" },
   { "bridge.foot_at_edge", "bridge.offset=125", "Bridge 122.0 mm beyond the middle" },
   { "bridge.feet_narrow", "bridge.foot_spread=40", "Outer feet 42.0 mm apart" },
-  { "bridge.sag", "head.tension=4000", "Tighten the head to " },
+  { "bridge.sag", "head.tension=4000", "Tighten the head to 4600 N/m" },
   { "bridge.break_angle", "tailpiece.height=14", "Tailpiece " },
   { "tailpiece.near", "tailpiece.anchor=25", "Tailpiece 30.0 mm behind the bridge" },
   { "tailpiece.off_rim", "tailpiece.anchor=90", "Tailpiece 85.0 mm behind the bridge" },
@@ -218,6 +228,9 @@ assert_proven (const RwDesign   *design,
 
   rw_solve (design, measured, before);
   rw_solve (&remedy->design, measured, after);
+  /* A side view without solution has had no cautions, and to solve it may bring some. */
+  gboolean unheard = before->side.outcome != RW_SIDE_SOLVED && g_str_has_prefix (finding->rule, "side.");
+  RwSeverity worst = unheard ? RW_STOP : RW_CAUTION;
   g_autoptr (GPtrArray) was = rw_check (design, measured, before);
   g_autoptr (GPtrArray) is = rw_check (&remedy->design, measured, after);
   if (count (is, finding->rule, finding->severity) >= count (was, finding->rule, finding->severity))
@@ -226,7 +239,7 @@ assert_proven (const RwDesign   *design,
     {
       const RwFinding *other = g_ptr_array_index (is, i);
 
-      if (other->severity < RW_NOTE
+      if (other->severity <= worst
           && count (is, other->rule, other->severity) > count (was, other->rule, other->severity))
         g_error ("%s: \"%s\" adds: %s", finding->rule, remedy->text, other->text);
     }
@@ -344,6 +357,26 @@ test_facts (void)
   g_assert_cmpint (((RwRemedy *) g_ptr_array_index (shim, 0))->param, ==, RW_P_joint_shim);
 }
 
+/* What changes less comes first; another instrument is not offered where something nearer helps. */
+static void
+test_order (void)
+{
+  g_autoptr (Built) heel = built_new (GIVEN "neck.angle=0.5"), feet = built_new ("bridge.offset=125"),
+                    glue = built_new ("rim.height=55");
+  g_autoptr (GPtrArray) heels = check (heel), edges = check (feet), backs = check (glue);
+  g_autoptr (GPtrArray) angle = rw_remedies (&heel->design, &heel->measured, find (heels, "neck.angle_misses"));
+  g_autoptr (GPtrArray) edge = rw_remedies (&feet->design, &feet->measured, find (edges, "bridge.foot_at_edge"));
+  g_autoptr (GPtrArray) back = rw_remedies (&glue->design, &glue->measured, find (backs, "hooks.past_back"));
+
+  g_assert_cmpuint (angle->len, ==, 3);
+  for (guint i = 1; i < back->len; i++)
+    g_assert_cmpfloat (((RwRemedy *) g_ptr_array_index (back, i - 1))->effort, <=,
+                       ((RwRemedy *) g_ptr_array_index (back, i))->effort);
+  /* Feet brought from 58 to 28 mm would make another bridge. */
+  g_assert_cmpuint (edge->len, ==, 1);
+  g_assert_cmpint (((RwRemedy *) g_ptr_array_index (edge, 0))->param, ==, RW_P_bridge_offset);
+}
+
 /* Any build at all, some with things measured. */
 static void
 inspect_build (const RwDesign *design, const RwMeasured *measured)
@@ -418,6 +451,7 @@ main (int argc, char **argv)
     }
   g_test_add_func ("/remedy/tables", test_tables);
   g_test_add_func ("/remedy/facts", test_facts);
+  g_test_add_func ("/remedy/order", test_order);
   g_test_add_func ("/remedy/random", test_random);
   g_test_add_func ("/remedy/words", test_words);
   return g_test_run ();
