@@ -51,6 +51,12 @@ def x(*command):
     return subprocess.run(command, check=True, capture_output=True, text=True).stdout
 
 
+def active_title():
+    """The title of the window that has the keyboard, or nothing."""
+    return subprocess.run(["xdotool", "getactivewindow", "getwindowname"], check=False, capture_output=True,
+                          text=True).stdout.strip()
+
+
 def children(node):
     found = (asked(node.get_child_at_index, i) for i in range(asked(node.get_child_count, default=0)))
     return [child for child in found if child]
@@ -255,6 +261,17 @@ class Program:
     def write(self, text):
         x("xdotool", "type", "--delay", "15", "--", text)
         time.sleep(0.1)
+
+    def answer_file(self, title, path, *before):
+        """Types a path into a dialog for a file; before it, the keys that make or clear the place for it."""
+        wait(lambda: active_title() == title, "the dialog “%s”" % title)
+        for key in before:
+            self.keys(key)
+        self.write(path)
+        dialog = next(node for node in children(self.root) if asked(node.get_name) == title)
+        wait(lambda: any(text_of(node).startswith(path) for node, _ in walk(dialog) if role(node) == "text"),
+             "the path to be typed")
+        self.keys("Return")
 
     def enter(self, name, text, kind=None):
         """Clicks into an entry and types over what is there."""

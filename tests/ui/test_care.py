@@ -105,12 +105,7 @@ def case_save(window):
         window.click("Care")
         window.await_words(sentence(spread()))
         window.click("Save CSV…")
-        wait(lambda: "Save the table" in window.windows(), "the dialog")
-        time.sleep(0.5)
-        window.keys("ctrl+a")
-        window.write(path)
-        time.sleep(0.3)
-        window.keys("Return")
+        window.answer_file("Save the table", path, "ctrl+a")
         wait(lambda: os.path.exists(path), "the file")
         with open(path, encoding="utf-8", newline="") as file:
             rows = {row["id"]: row for row in csv.DictReader(file)}

@@ -54,21 +54,11 @@ class Papers(Program):
 
     def save(self, path):
         self.keys("ctrl+s")
-        wait(lambda: "Save the papers" in self.windows(), "the dialog")
-        time.sleep(0.7)
-        self.keys("ctrl+a")
-        self.write(path)
-        time.sleep(0.3)
-        self.keys("Return")
+        self.answer_file("Save the papers", path, "ctrl+a")
 
     def save_folder(self, path):
         self.keys("ctrl+s")
-        wait(lambda: "Save the papers in a folder" in self.windows(), "the dialog")
-        time.sleep(0.7)
-        self.keys("ctrl+l")
-        self.write(path)
-        time.sleep(0.7)
-        self.keys("Return")
+        self.answer_file("Save the papers in a folder", path, "ctrl+l")
 
 
 def read(program, *words):

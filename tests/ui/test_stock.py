@@ -10,7 +10,6 @@ import os
 import re
 import sys
 import tempfile
-import time
 
 sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "support"))
 from cases import expect, open_window, run  # noqa: E402
@@ -19,7 +18,8 @@ from drive import asked, name_of, place, role, wait, walk, words_of, x  # noqa: 
 RIMWRIGHT, SHELF, SHORT = sys.argv[1:4]
 WILL_DO = r"^The shelf will do\."
 WEIGHT = r"The instrument: ([\d.]+) g, balanced ([\d.]+) mm from the nut"
-THEN = r"The instrument then: ([\d.]+) g \(([-−+][\d.]+) g\), balanced ([\d.]+) mm \(([-−+][\d.]+) mm\) from the nut"
+THEN = (r"The instrument then: ([\d.]+) g \(([-−+][\d.]+) g\), "
+        r"balanced ([\d.]+) mm \(([-−+][\d.]+) mm\) from the nut")
 
 
 def rows_of(path):
@@ -46,22 +46,9 @@ def open_page(window):
     label(window, "^The shelf is empty")
 
 
-def dialog(window, button, title):
-    window.click(button)
-    wait(lambda: title in window.windows(), "the dialog “%s”" % title)
-    time.sleep(0.5)  # until it takes keys
-
-
-def give_path(window, path, title):
-    window.write(path)
-    time.sleep(0.3)
-    window.keys("Return")
-    wait(lambda: title not in window.windows(), "the dialog to go")
-
-
 def read_table(window, path):
-    dialog(window, "Read a table …", "Shelf from a table")
-    give_path(window, path, "Shelf from a table")
+    window.click("Read a table …")
+    window.answer_file("Shelf from a table", path, "ctrl+l")
 
 
 def beside_the_table(window):
@@ -160,9 +147,8 @@ def case_written_and_read_back(window):
         path = os.path.join(folder, "written.csv")
         read_table(window, SHELF)
         label(window, WILL_DO)
-        dialog(window, "Write a table …", "Shelf as a table")
-        window.keys("ctrl+a")
-        give_path(window, path, "Shelf as a table")
+        window.click("Write a table …")
+        window.answer_file("Shelf as a table", path, "ctrl+a")
         wait(lambda: os.path.exists(path), "the file")
         expect(rows_of(path) == rows_of(SHELF), "the file says %s" % rows_of(path))
         window.keys("ctrl+z")

@@ -167,12 +167,7 @@ def case_save(window):
         window.click("Save or print the study")
         time.sleep(0.4)
         window.keys("Down", "Down", "Down", "Return")
-        wait(lambda: "Save the study" in window.windows(), "the dialog")
-        time.sleep(0.5)
-        window.keys("ctrl+a")
-        window.write(path)
-        time.sleep(0.3)
-        window.keys("Return")
+        window.answer_file("Save the study", path, "ctrl+a")
         wait(lambda: os.path.exists(path), "the file")
         with open(path, encoding="utf-8", newline="") as file:
             saved = list(csv.DictReader(file))

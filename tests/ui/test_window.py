@@ -28,16 +28,6 @@ def row(window, words, name):
     window.click(name)
 
 
-def answer_file(window, title, path, *before):
-    """Types a path into a dialog for a file."""
-    wait(lambda: title in window.windows(), "the dialog")
-    time.sleep(0.5)
-    window.keys(*before)
-    window.write(path)
-    time.sleep(0.3)
-    window.keys("Return")
-
-
 def case_typed_value_goes_through(window):
     """A typed diameter changes what is worked out from it: the tape round the rim is pi times as long."""
     window.click("Dimensions")
@@ -226,7 +216,7 @@ def case_save_and_open(window):
         window.click("Rim")
         window.enter(DIAMETER, "300")
         window.keys("Return", "ctrl+s")
-        answer_file(window, "Save the build", path, "ctrl+a")
+        window.answer_file("Save the build", path, "ctrl+a")
         wait(lambda: os.path.exists(path), "the file")
         window.await_words("^Saved$")
         with open(path, encoding="utf-8") as file:
@@ -237,7 +227,7 @@ def case_save_and_open(window):
         window.keys("ctrl+n")
         window.await_text(DIAMETER, "279")
         window.keys("ctrl+o")
-        answer_file(window, "Open a build", path, "ctrl+l")
+        window.answer_file("Open a build", path, "ctrl+l")
         window.await_text(DIAMETER, "310")
         window.await_words("^first$")
 
@@ -248,7 +238,7 @@ def case_damaged_file(window):
         file.write('{ "rimwright": 1, "parameters": {')
         file.flush()
         window.keys("ctrl+o")
-        answer_file(window, "Open a build", file.name, "ctrl+l")
+        window.answer_file("Open a build", file.name, "ctrl+l")
         wait(lambda: "Not done" in window.windows(), "the message")
         window.await_words("^The build can’t be opened$")
         window.keys("Escape")
