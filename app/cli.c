@@ -9,6 +9,8 @@
 #include "cli_making.h"
 #include "cli_spread.h"
 #include "cli_study.h"
+#include "cli_tuning.h"
+#include "cli_what_if.h"
 #include "examples.h"
 #include "language.h"
 #include "options.h"
@@ -232,7 +234,11 @@ static const struct
   { "spread", "Builds by chance as a shop does: what comes out how far off plan, and where care pays.",
     RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS | RW_TAKES_SPREAD, run_spread },
   { "study", "Studies the set-up: a table of numbers, or a picture of their plots.",
-    RW_TAKES_BUILD | RW_TAKES_UNITS | RW_TAKES_STUDY, rw_cli_study },
+    RW_TAKES_BUILD | RW_TAKES_UNITS | RW_TAKES_PLOT | RW_TAKES_STUDY, rw_cli_study },
+  { "what-if", "Shows a result against a parameter; exit status 1 where no value gives what is wanted.",
+    RW_TAKES_BUILD | RW_TAKES_UNITS | RW_TAKES_PLOT | RW_TAKES_WHAT_IF, rw_cli_what_if },
+  { "tuning", "Tunes the strings that are on to other notes, and says what changes.",
+    RW_TAKES_BUILD | RW_TAKES_UNITS | RW_TAKES_PLOT | RW_TAKES_TUNING, rw_cli_tuning },
   { "cut", "Plans how the build is cut from the stock; exit status 1 where the stock will not do.",
     RW_TAKES_BUILD | RW_TAKES_FORMAT | RW_TAKES_UNITS | RW_TAKES_SHELF, run_cut },
   { "parameters", "Shows the table of parameters.", RW_TAKES_FORMAT, run_parameters },
@@ -304,9 +310,10 @@ static int
 show_help (int command, const char *options, GError **error)
 {
   RwTakes takes = commands[command].takes;
-  g_autofree char *names = takes & RW_TAKES_NAME    ? rw_examples_overview ()
-                           : takes & RW_TAKES_STUDY ? rw_cli_study_overview ()
-                                                    : NULL;
+  g_autofree char *names = takes & RW_TAKES_NAME     ? rw_examples_overview ()
+                           : takes & RW_TAKES_STUDY  ? rw_cli_study_overview ()
+                           : takes & RW_TAKES_TUNING ? rw_cli_tuning_overview ()
+                                                     : NULL;
   g_autofree char *text = g_strconcat (options, names, NULL);
 
   return emit (text, error) ? STATUS_GOOD : STATUS_FAILED;

@@ -4,18 +4,25 @@
 #include <stdio.h>
 #include <unistd.h>
 
-#include "io/study_file.h"
-
 enum
 {
   GOOD = 0,
   FAILED = 2,
 };
 
-static const char *
-in_english (const char *english)
+const char *
+rw_cli_in_english (const char *english)
 {
   return english;
+}
+
+char *
+rw_cli_quantity (double value, const char *unit, RwStyle style)
+{
+  g_autofree char *number = rw_quantity_show (value, unit, style.units, style.decimal);
+  const char *shown = rw_quantity_unit (unit, style.units);
+
+  return g_strdup_printf ("%s%s%s", number, *shown != '\0' ? " " : "", shown);
 }
 
 char *
@@ -88,6 +95,25 @@ choose_size (const RwOptions *options, RwStudyLook *look, GError **error)
   return FALSE;
 }
 
+gboolean
+rw_cli_study_look (const RwOptions *options, RwStudyLook *look, GError **error)
+{
+  RwStudyFormat format;
+
+  *look = RW_STUDY_LOOK;
+  return choose_format (options, &format, error) && rw_options_units (options, &look->style.units, error)
+         && choose_size (options, look, error);
+}
+
+RwProject *
+rw_cli_study_project (const RwOptions *options, guint words, GError **error)
+{
+  RwOptions rest = *options;
+
+  rest.words = options->words[words] != NULL ? options->words + words : NULL;
+  return rw_options_project (&rest, error);
+}
+
 /* ---- output ---- */
 
 static gboolean
@@ -109,46 +135,52 @@ emit (GBytes *bytes, RwStudyFormat format, GError **error)
   return FALSE;
 }
 
-static RwStudy *
-make_study (const RwOptions *options, RwStudyKind kind, RwStudyLook *look, GError **error)
+gboolean
+rw_cli_study_write (const RwOptions   *options,
+                    const RwStudy     *study,
+                    const RwStudyLook *look,
+                    const char        *before,
+                    GError           **error)
 {
-  RwOptions rest = *options; /* the words after the study's name */
-  g_autoptr (RwProject) project = NULL;
-  g_autoptr (RwAnswer) answer = NULL;
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autofree char *date = g_date_time_format (now, "%Y-%m-%d");
+  g_autoptr (GBytes) bytes = NULL;
+  RwStudyFormat format = RW_STUDY_TEXT;
+  RwStudyLook dated = *look;
 
-  rest.words = options->words[1] != NULL ? options->words + 1 : NULL;
-  project = rw_options_project (&rest, error);
-  if (project == NULL)
-    return NULL;
-  answer = rw_answer_new (project);
-  look->heading = rw_study_title (kind);
-  return rw_study_new (kind, &answer->now, in_english);
+  dated.date = date;
+  if (!choose_format (options, &format, error))
+    return FALSE;
+  if (!rw_study_has_numbers (study))
+    {
+      g_set_error (error, RW_OPTIONS_ERROR, 0,
+                   "The study %s can't be worked out for this build; rimwright check says why", study->id);
+      return FALSE;
+    }
+  bytes = rw_study_write (study, format, &dated, error);
+  if (bytes == NULL)
+    return FALSE;
+  if (format == RW_STUDY_TEXT && before != NULL)
+    fputs (before, stdout);
+  return emit (bytes, format, error);
 }
 
 int
 rw_cli_study (const RwOptions *options, GError **error)
 {
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autofree char *date = g_date_time_format (now, "%Y-%m-%d");
+  g_autoptr (RwProject) project = NULL;
+  g_autoptr (RwAnswer) answer = NULL;
   g_autoptr (RwStudy) study = NULL;
-  g_autoptr (GBytes) bytes = NULL;
-  RwStudyLook look = RW_STUDY_LOOK;
-  RwStudyFormat format = RW_STUDY_TEXT;
   RwStudyKind kind = RW_STUDY_PITCH;
+  RwStudyLook look;
 
-  look.date = date;
-  if (!choose_study (options, &kind, error) || !choose_format (options, &format, error)
-      || !rw_options_units (options, &look.style.units, error) || !choose_size (options, &look, error))
+  if (!choose_study (options, &kind, error) || !rw_cli_study_look (options, &look, error))
     return FAILED;
-  study = make_study (options, kind, &look, error);
-  if (study == NULL)
+  project = rw_cli_study_project (options, 1, error);
+  if (project == NULL)
     return FAILED;
-  if (!rw_study_has_numbers (study))
-    {
-      g_set_error (error, RW_OPTIONS_ERROR, 0,
-                   "The study %s can't be worked out for this build; rimwright check says why", study->id);
-      return FAILED;
-    }
-  bytes = rw_study_write (study, format, &look, error);
-  return bytes != NULL && emit (bytes, format, error) ? GOOD : FAILED;
+  answer = rw_answer_new (project);
+  look.heading = rw_study_title (kind);
+  study = rw_study_new (kind, &answer->now, rw_cli_in_english);
+  return rw_cli_study_write (options, study, &look, NULL, error) ? GOOD : FAILED;
 }

@@ -59,8 +59,11 @@ add_entries (GOptionContext *context, RwOptions *options, RwTakes takes)
     { RW_TAKES_BUILD, "set", words, &options->settings, "ID=VALUE", "Give a parameter another value", 0 },
     { RW_TAKES_BUILD, "measured", words, &options->measured, "ID=VALUE", "Say what was measured", 0 },
     { RW_TAKES_FORMAT, "format", word, &options->format, "FORMAT", "text, json, or csv for a table", 0 },
-    { RW_TAKES_STUDY, "format", word, &options->format, "FORMAT", "text, csv, json, svg, pdf or png", 0 },
-    { RW_TAKES_STUDY, "size", word, &options->size, "WxH", "Of a picture, in mm: 180x80", 0 },
+    { RW_TAKES_PLOT, "format", word, &options->format, "FORMAT", "text, csv, json, svg, pdf or png", 0 },
+    { RW_TAKES_PLOT, "size", word, &options->size, "WxH", "Of a picture, in mm: 180x80", 0 },
+    { RW_TAKES_WHAT_IF, "wanted", G_OPTION_ARG_STRING, &options->wanted, "VALUE",
+      "Find the value of PARAMETER that makes RESULT this", 0 },
+    { RW_TAKES_TUNING, "capo", G_OPTION_ARG_INT, &options->capo, "FRET", "With a capo on this fret; 0, none", 0 },
     { RW_TAKES_UNITS, "units", word, &options->units, "UNITS",
       "mm, inch, or fraction, fraction-32, fraction-16 (of an inch)", 0 },
     { RW_TAKES_PAPERS, "into", word, &options->into, "DIR", "The folder to write to", 0 },
@@ -108,8 +111,9 @@ static gboolean
 check_words (const RwOptions *options, const char *command, RwTakes takes, GError **error)
 {
   guint count = options->words != NULL ? g_strv_length (options->words) : 0;
-  guint most = takes & RW_TAKES_STUDY ? 2 : takes & (RW_TAKES_BUILD | RW_TAKES_NAME) ? 1 : 0;
+  guint most = takes & (RW_TAKES_BUILD | RW_TAKES_NAME) ? 1 : 0;
 
+  most += takes & (RW_TAKES_STUDY | RW_TAKES_TUNING) ? 1 : takes & RW_TAKES_WHAT_IF ? 2 : 0;
   if (count > most)
     return fail (error, "There is one word too many: %s", options->words[most]);
   if (takes & RW_TAKES_PAPERS && options->into == NULL && !options->help)
@@ -126,10 +130,12 @@ rw_options_read (RwOptions  *options,
                  char      **help,
                  GError    **error)
 {
-  const char *takes_words = takes & RW_TAKES_STUDY   ? "NAME [FILE]"
-                            : takes & RW_TAKES_BUILD ? "[FILE]"
-                            : takes & RW_TAKES_NAME  ? "[NAME]"
-                                                     : NULL;
+  const char *takes_words = takes & RW_TAKES_STUDY     ? "NAME [FILE]"
+                            : takes & RW_TAKES_WHAT_IF ? "RESULT PARAMETER [FILE]"
+                            : takes & RW_TAKES_TUNING  ? "TUNING [FILE]"
+                            : takes & RW_TAKES_BUILD   ? "[FILE]"
+                            : takes & RW_TAKES_NAME    ? "[NAME]"
+                                                       : NULL;
   g_autoptr (GOptionContext) context = g_option_context_new (takes_words);
   g_autofree char *program = g_strconcat ("rimwright ", command, NULL);
   g_auto (GStrv) arguments = g_new0 (char *, g_strv_length (words) + 2);
@@ -168,6 +174,7 @@ rw_options_clear (RwOptions *options)
   g_free (options->paper);
   g_free (options->into);
   g_free (options->size);
+  g_free (options->wanted);
   g_free (options->hand);
   g_free (options->revision);
 }

@@ -13,22 +13,25 @@ typedef enum
   RW_TAKES_PAPERS = 1 << 3, /* --into, --paper, --only, --svg, --png ... */
   RW_TAKES_NAME = 1 << 4,   /* one word */
   RW_TAKES_SPREAD = 1 << 5, /* --builds, --seed */
-  RW_TAKES_STUDY = 1 << 6,  /* a word before the file, --format, --size */
+  RW_TAKES_STUDY = 1 << 6,  /* a word before the file */
   RW_TAKES_REMEDIES = 1 << 7, /* --remedies */
   RW_TAKES_SHELF = 1 << 8, /* --shelf */
+  RW_TAKES_PLOT = 1 << 9,  /* --format, --size */
+  RW_TAKES_WHAT_IF = 1 << 10, /* two words before the file, --wanted */
+  RW_TAKES_TUNING = 1 << 11,  /* a word before the file, --capo */
 } RwTakes;
 
 typedef struct
 {
   gboolean help;
   char   **settings, **measured, **only, **words; /* NULL: none */
-  char    *shelf, *format, *units, *paper, *into, *hand, *revision, *size;
+  char    *shelf, *format, *units, *paper, *into, *hand, *revision, *size, *wanted;
   gboolean svg, png;
   gboolean remedies; /* check: after each finding */
   gboolean record; /* papers: into the project that they left */
   double   dpi, margin, overlap; /* 0: not given */
   double   bar_short, bar_long; /* mm; 0: not given */
-  int      builds;
+  int      builds, capo;
   gint64   seed;
 } RwOptions;
 

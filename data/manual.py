@@ -35,7 +35,9 @@ nothing stops the build.
 .B 1
 For
 .BR check :
-something stops the build.
+something stops the build; for
+.BR what\-if :
+no value gives what is wanted.
 .TP
 .B 2
 Not done: one sentence on standard error says why.
@@ -68,7 +70,7 @@ def ask(program, *words):
 
 
 def commands(program):
-    return re.findall(r"^  ([a-z]+)  +(\S.*)$", ask(program, "--help").partition("Commands:")[2], re.M)
+    return re.findall(r"^  ([a-z-]+)  +(\S.*)$", ask(program, "--help").partition("Commands:")[2], re.M)
 
 
 def options(text):

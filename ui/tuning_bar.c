@@ -111,14 +111,23 @@ append_change (RwTuningBar *self, GString *out, RwSlot slot)
     g_string_append_printf (out, _("%s: %s, was %s. "), label, after, before);
 }
 
+/* The fret of the capo; 0: none. */
+static int
+chosen_capo (RwTuningBar *self)
+{
+  int fret = (int) gtk_drop_down_get_selected (GTK_DROP_DOWN (self->capo));
+
+  return fret <= self->last ? fret : 0;
+}
+
 static void
 append_capo (RwTuningBar *self, GString *out)
 {
-  int fret = (int) gtk_drop_down_get_selected (GTK_DROP_DOWN (self->capo));
+  int fret = chosen_capo (self);
   g_autofree char *place = NULL;
   RwCapo capo;
 
-  if (fret < 1 || fret > self->last)
+  if (fret < 1)
     return;
   rw_capo (&self->then, fret, &capo);
   if (capo.spike == 0)
@@ -166,7 +175,7 @@ rw_tuning_bar_study (RwTuningBar *self, RwTranslate translate)
   if (notes != NULL && !rw_retune (now, rw_document_measured (self->document), each, &self->then, &error))
     self->then = *now;
   say (self, error != NULL ? error->message : NULL);
-  return rw_study_tuning (now, &self->then, translate);
+  return rw_study_tuning (now, &self->then, chosen_capo (self), translate);
 }
 
 /* ---- what the maker does ---- */

@@ -149,20 +149,6 @@ wanted_value (RwWhatIfBar *self)
   return value;
 }
 
-/* What is held of results that are given by choice; NULL: nothing. */
-static const char *
-held_words (RwWhatIfBar *self)
-{
-  const RwDesign *design = rw_document_design (self->document), *base = &self->what.base;
-
-  if (base->neck_solve_for != design->neck_solve_for)
-    return base->neck_solve_for == RW_SOLVE_ACTION ? _("The neck angle is held as it is.")
-                                                   : _("The neck angle and the action are held as they are.");
-  if (base->head_tension_from != design->head_tension_from)
-    return _("The tension is set instead of the tap note.");
-  return NULL;
-}
-
 /* NULL: nothing is wanted. */
 static char *
 answer_words (RwWhatIfBar *self, double wanted)
@@ -195,7 +181,8 @@ static void
 say_answer (RwWhatIfBar *self, double wanted)
 {
   g_autofree char *answer = answer_words (self, wanted);
-  const char *held = held_words (self);
+  const char *english = rw_what_if_held (&self->what, rw_document_design (self->document));
+  const char *held = english != NULL ? _(english) : NULL;
   g_autofree char *both = answer != NULL && held != NULL ? g_strdup_printf ("%s %s", answer, held) : NULL;
   const char *text = both != NULL ? both : answer != NULL ? answer : held;
 

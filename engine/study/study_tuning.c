@@ -3,6 +3,7 @@
 
 #include <glib/gi18n-lib.h>
 
+#include "model/retune.h"
 #include "study_parts.h"
 #include "table/note.h"
 
@@ -42,6 +43,17 @@ add_notes (RwStudyDraft *draft, const RwResult *builds[2])
 }
 
 static void
+add_capo (RwStudyDraft *draft, const RwResult *then, int fret)
+{
+  double *hertz = column (draft, (RwColumnKind){ "Hz", RW_TABLE_ONLY, RW_COLUMN_BAR }, N_("Open note with the capo"));
+  RwCapo capo;
+
+  rw_capo (then, fret, &capo);
+  for (int i = 1; i <= then->plan.strings; i++)
+    hertz[i - 1] = capo.hertz[i];
+}
+
+static void
 add_pair (RwStudyDraft *draft, gsize pair, const RwResult *builds[2])
 {
   /* What is new stands as a bar, what was as a line across it. */
@@ -58,7 +70,7 @@ add_pair (RwStudyDraft *draft, gsize pair, const RwResult *builds[2])
 }
 
 RwStudy *
-rw_study_tuning (const RwResult *now, const RwResult *then, RwTranslate translate)
+rw_study_tuning (const RwResult *now, const RwResult *then, int capo, RwTranslate translate)
 {
   const RwResult *builds[2] = { now, then };
   RwStudyDraft draft = { then, translate, rw_study_empty ("tuning", g_strdup (translate (N_("Another tuning")))) };
@@ -71,5 +83,7 @@ rw_study_tuning (const RwResult *now, const RwResult *then, RwTranslate translat
   for (gsize pair = 0; pair < G_N_ELEMENTS (pairs); pair++)
     add_pair (&draft, pair, builds);
   add_notes (&draft, builds);
+  if (capo > 0)
+    add_capo (&draft, then, capo);
   return draft.study;
 }

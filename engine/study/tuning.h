@@ -27,5 +27,5 @@ char *rw_tuning_of (const RwStringSet *set);
 char **rw_tuning_read (const char *text, const RwStringSet *set, GError **error);
 
 /* A build before and after its strings were tuned to other notes: pull and set-back of each string, and what the table
- * has besides. */
-RwStudy *rw_study_tuning (const RwResult *now, const RwResult *then, RwTranslate translate);
+ * has besides.  capo: the fret it is on then, 0 for none. */
+RwStudy *rw_study_tuning (const RwResult *now, const RwResult *then, int capo, RwTranslate translate);

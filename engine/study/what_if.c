@@ -1,5 +1,7 @@
 #include "what_if.h"
 
+#include <glib/gi18n-lib.h>
+
 #include "model/model.h"
 #include "study_parts.h"
 
@@ -75,6 +77,19 @@ rw_what_if_new (const RwDesign *design, const RwMeasured *measured, const RwResu
   hold_parts (&what.base, now, slot);
   what.now = rw_design_get (&what.base, param);
   return what;
+}
+
+const char *
+rw_what_if_held (const RwWhatIf *what, const RwDesign *design)
+{
+  const RwDesign *base = &what->base;
+
+  if (base->neck_solve_for != design->neck_solve_for)
+    return base->neck_solve_for == RW_SOLVE_ACTION ? N_("The neck angle is held as it is.")
+                                                   : N_("The neck angle and the action are held as they are.");
+  if (base->head_tension_from != design->head_tension_from)
+    return N_("The tension is set instead of the tap note.");
+  return NULL;
 }
 
 gboolean

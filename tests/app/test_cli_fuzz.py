@@ -27,12 +27,14 @@ COMMANDS = {
     b"changes": BUILD + [b"--format"],
     b"spread": LIST + [b"--builds", b"--seed"],
     b"study": LIST + [b"--size"],
+    b"what-if": LIST + [b"--size", b"--wanted"],
+    b"tuning": LIST + [b"--size", b"--capo"],
     b"papers": BUILD + [b"--units", b"--paper", b"--only", b"--svg", b"--png", b"--record", b"--dpi", b"--hand",
                         b"--revision", b"--margin", b"--overlap", b"--bar-short", b"--bar-long"],
     b"parameters": [b"--format"],
     b"example": [b"--help"],
 }
-VERDICTS = (b"check", b"cut")  # commands whose status 1 is an answer
+VERDICTS = (b"check", b"cut", b"what-if")  # commands whose status 1 is an answer
 
 # Each option with values that it takes; None for a flag.
 OPTIONS = {
@@ -52,8 +54,13 @@ OPTIONS = {
     b"--builds": [b"100", b"250"],
     b"--seed": [b"1", b"9223372036854775807"],
     b"--size": [b"180x80", b"60x60"],
+    b"--wanted": [b"2", b"17 mm", b"-3", b"1e9"],
+    b"--capo": [b"0", b"2", b"19", b"20", b"-1"],
 }
-STUDIES = [b"pitch", b"action", b"strings", b"head", b"hooks", b"seasons"]
+STUDIES = [b"pitch", b"action", b"strings", b"head", b"hooks", b"seasons", b"temperament"]
+ASKED = [b"setup.action[12]", b"bridge.sag", b"head.tap_frequency", b"bridge.compensation[3]", b"hooks.count"]
+PARAMETERS = [b"bridge.height", b"neck.angle", b"head.tension", b"hooks.count", b"neck.wood"]
+TUNINGS = [b"Double C", b"drop c", b"D4 B3 G3 C3 G4", b"Guitar", b"392;1;2;3;4"]
 EXAMPLES = [b"twelve-inch", b"long-neck", b"tenor", b"as-built"]
 
 ODD = [b"", b"-", b"--", b"=", b"==", b"-0", b"0", b"-1", b"nan", b"inf", b"-inf", b"1e999", b"1e-320", b"0x10",
@@ -127,6 +134,10 @@ class Maker:
             words += [b"--shelf", os.fsencode(self.chance.choice(self.tables))]
         if command in (b"study", b"example") and self.chance.random() < 0.9:
             words.insert(0, self.value(STUDIES if command == b"study" else EXAMPLES))
+        if command == b"what-if" and self.chance.random() < 0.9:
+            words[:0] = [self.value(ASKED), self.value(PARAMETERS)]
+        if command == b"tuning" and self.chance.random() < 0.9:
+            words.insert(0, self.value(TUNINGS))
         if self.chance.random() < 0.5:
             words.append(self.chance.choice([b"-", self.project(), self.project(), self.chance.choice(ODD)]))
         return [command] + words

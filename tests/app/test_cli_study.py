@@ -98,6 +98,85 @@ class Pictures(unittest.TestCase):
         self.assertAlmostEqual(float(box[2]), 360, 3)
 
 
+def listed(*options):
+    return {row["id"]: row["value"] for row in json.loads(written("list", "--format", "json", *options))["dimensions"]}
+
+
+class WhatIf(unittest.TestCase):
+    def table(self, *words):
+        return list(csv.DictReader(io.StringIO(written("what-if", *words, "--format", "csv").decode(), newline="")))
+
+    def test_solves(self):
+        """The value that is told gives what was wanted, put into the build that is held."""
+        rows_ = self.table("setup.action[12]", "bridge.height", "--wanted", "2 mm", "--set", "neck.solve_for=action")
+        found, = (row for row in rows_ if row["What gives it, mm"] != "")
+        height = found["Bridge height, mm"]
+        self.assertAlmostEqual(float(found["What gives it, mm"]), 2, 6)
+        self.assertAlmostEqual(listed("--set", "neck.solve_for=action", "--set", "bridge.height=" + height)
+                               ["setup.action[12]"], 2, 6)
+
+    def test_curve(self):
+        """Each row of the curve is a build, the present one among them."""
+        rows_ = self.table("head.tap_frequency", "head.tension")
+        now, = (row for row in rows_ if row["Now, Hz"] != "")
+        self.assertAlmostEqual(float(now["Now, Hz"]), listed()["head.tap_frequency"], 9)
+        self.assertAlmostEqual(float(now["Head tension, N/m"]), 6000, 9)
+        # f goes with the root of the tension.
+        for row in rows_:
+            share = float(row["Head tension, N/m"]) / 6000
+            self.assertAlmostEqual(float(row["Tap frequency, Hz"]), float(now["Now, Hz"]) * share ** 0.5, 6)
+
+    def test_count(self):
+        text = written("what-if", "head.load_per_hook", "hooks.count", "--wanted", "220").decode()
+        self.assertIn("comes nearest", text)
+
+    def test_out_of_reach(self):
+        done = run("what-if", "head.load_per_hook", "hooks.count", "--set", "hooks.count=18", "--wanted", "220",
+                   "--format", "svg")
+        self.assertEqual(done.returncode, 0)
+        done = run("what-if", "bridge.sag", "head.tension", "--wanted", "500")
+        self.assertEqual(done.returncode, 1)
+        self.assertIn("out of reach", done.stdout.decode())
+
+    def test_refused(self):
+        for words, said in ((["setup.action[12]"], "a result and a parameter"),
+                            (["setup.acton[12]", "bridge.height"], "setup.action"),
+                            (["setup.action[12]", "bridge.heigth"], "bridge.height"),
+                            (["setup.action[12]", "neck.wood"], "neck.wood"),
+                            (["rim.stave.length", "bridge.height"], "no rim.stave.length"),
+                            (["setup.action[12]", "bridge.height", "--wanted", "two"], "two")):
+            done = run("what-if", *words)
+            self.assertEqual((done.returncode, done.stdout, done.stderr.count(b"\n")), (2, b"", 1), words)
+            self.assertIn(said, done.stderr.decode())
+
+
+class Tuning(unittest.TestCase):
+    def table(self, *words):
+        return list(csv.DictReader(io.StringIO(written("tuning", *words, "--format", "csv").decode(), newline="")))
+
+    def test_by_name_and_by_notes(self):
+        self.assertEqual(self.table("drop c"), self.table("D4 B3 G3 C3 G4"))
+
+    def test_pull(self):
+        """The fourth string from D to C: two semitones, so 2^(-4/12) of the pull."""
+        fourth = self.table("Drop C")[3]
+        self.assertAlmostEqual(float(fourth["Pull then, N"]), float(fourth["Pull now, N"]) * 2 ** (-4 / 12), 6)
+
+    def test_capo(self):
+        """On fret 2 every note is two semitones up, A4 for the short string; its spike stands behind fret 7."""
+        self.assertAlmostEqual(float(self.table("Open G", "--capo", "2")[4]["Open note with the capo, Hz"]), 440, 6)
+        text = written("tuning", "Open G", "--capo", "2").decode()
+        self.assertIn("behind fret 7, %.2f mm" % listed()["frets.position[7]"], text)
+        self.assertNotIn("capo", written("tuning", "Open G").decode())
+
+    def test_refused(self):
+        for words, said in (([], "a name or notes"), (["D4 B3"], "5 notes are wanted"), (["D4 B3 G3 D3 H4"], "H4"),
+                            (["Open G", "--capo", "20"], "from 0 to 19")):
+            done = run("tuning", *words)
+            self.assertEqual((done.returncode, done.stdout, done.stderr.count(b"\n")), (2, b"", 1), words)
+            self.assertIn(said, done.stderr.decode())
+
+
 class Refused(unittest.TestCase):
     def refused(self, words, *patterns):
         done = run(*words)

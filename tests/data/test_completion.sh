@@ -24,7 +24,7 @@ offers () {
 
 cd "$(mktemp -d)" || exit 1
 touch mine.rimwright
-echo 1..8
+echo 1..14
 offers list li
 offers papers ''
 offers mine.rimwright mi
@@ -33,5 +33,11 @@ offers rim.outer_diameter= list --set rim.out
 offers fraction list --units f
 offers csv list --format ''
 offers mine.rimwright check mi
+offers what-if wh
+offers 'setup.action[12]' what-if setup.act
+offers bridge.height what-if 'setup.action[12]' bridge.h
+offers 'Double C' tuning Dou
+offers seasons study se
+offers --capo tuning 'Double C' --ca
 rm -r "$PWD"
 exit $failed

@@ -275,7 +275,7 @@ test_tuning (void)
 
   g_assert_no_error (error);
   g_assert_true (rw_retune (&built->result, NULL, (const char *const *) notes, then, &error));
-  study = rw_study_tuning (&built->result, then, in_english);
+  study = rw_study_tuning (&built->result, then, 0, in_english);
   g_assert_cmpstr (rw_study_column_at (study, 0)->title, ==, "Pull then");
   for (guint row = 0; row < 5; row++)
     {
