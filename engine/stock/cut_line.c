@@ -9,13 +9,11 @@
 /* Steps of the search.  A million takes some tenths of a second; nearly all plans need a thousand. */
 #define STEPS_FIRST 60000u
 #define STEPS_PLAIN 100000u
-#define STEPS_WHOLE 8000000u
-#define STEPS_OFFCUT 5000u
-/* With more pieces, the search is not begun from nothing and the longest off-cut not looked for. */
+#define STEPS_WHOLE 2000000u
+/* With more pieces, the search is not begun from nothing. */
 #define MANY_PIECES 120
-
-/* How finely the longest off-cut is looked for. */
-#define OFFCUT_STEP ((gint64) (0.5 * MICRONS))
+/* An off-cut is proved the longest to this, mm. */
+#define OFFCUT_CLOSE 0.501
 
 /* ---- the task as whole numbers ---- */
 
@@ -179,7 +177,7 @@ keep_better (RwLineSolution **best, RwLineSolution *other)
 static RwLineSolution *
 rounded_down (const RwLine *line, const RwLinePrices *prices)
 {
-  RwLineSolution *whole = rw_line_solution_new ();
+  RwLineSolution *whole = rw_line_solution_copy (line, NULL);
 
   for (guint p = 0; p < prices->first->patterns->len; p++)
     {
@@ -204,147 +202,26 @@ static RwLineSolution *
 cheapest (RwLineWork *work, int pieces, guint steps, gint64 *bound)
 {
   const RwLine *line = work->line;
-  gint64 least = round_up (line, work->prices->bound);
+  g_autoptr (RwLinePrices) prices = rw_line_prices_new (line, NAN, NULL);
+  gint64 least = round_up (line, prices->bound);
   RwLineSolution *best = rw_line_greedy (line, NULL);
   g_autoptr (RwLineSolution) whole = NULL;
   gboolean exhausted = FALSE;
 
+  work->prices = prices;
   if (best->cost > least)
     {
-      whole = rounded_down (line, work->prices);
+      whole = rounded_down (line, prices);
       keep_better (&best, rw_line_greedy (line, whole));
     }
   if (best->cost > least && whole->patterns->len > 0)
-    keep_better (&best, rw_line_search (work, whole, best->cost, MIN (steps, STEPS_FIRST), &exhausted));
+    keep_better (&best, rw_line_search (work, whole, best->cost, MIN (steps, STEPS_FIRST), FALSE, NULL, &exhausted));
   exhausted = FALSE;
   if (best->cost > least && pieces <= MANY_PIECES)
-    keep_better (&best, rw_line_search (work, NULL, best->cost, steps, &exhausted));
+    keep_better (&best, rw_line_search (work, NULL, best->cost, steps, FALSE, NULL, &exhausted));
   *bound = exhausted ? best->cost : MIN (least, best->cost);
+  work->prices = NULL;
   return best;
-}
-
-/* ---- the longest off-cut ---- */
-
-static gint64
-rest_of (const RwLine *line, const RwLinePattern *pattern)
-{
-  gint64 rest = line->capacity[pattern->stock];
-
-  for (int i = 0; i < line->m; i++)
-    rest -= pattern->pieces[i] * line->size[i];
-  return rest;
-}
-
-static gint64
-longest_rest (const RwLine *line, const RwLineSolution *solution)
-{
-  gint64 longest = 0;
-
-  for (guint p = 0; p < solution->patterns->len; p++)
-    longest = MAX (longest, rest_of (line, &g_array_index (solution->patterns, RwLinePattern, p)));
-  return longest;
-}
-
-/* An off-cut that is to be left is one piece more; as all sizes, its has a kerf in it. */
-static RwLine
-with_offcut (const RwLine *line, gint64 offcut, int *at)
-{
-  RwLine more = *line;
-  int i = 0;
-
-  more.m++;
-  more.size = g_new (gint64, more.m);
-  more.demand = g_new (int, more.m);
-  while (i < line->m && line->size[i] >= offcut)
-    i++;
-  *at = i;
-  memcpy (more.size, line->size, (gsize) i * sizeof (gint64));
-  memcpy (more.demand, line->demand, (gsize) i * sizeof (int));
-  more.size[i] = offcut;
-  more.demand[i] = 1;
-  memcpy (more.size + i + 1, line->size + i, (gsize) (line->m - i) * sizeof (gint64));
-  memcpy (more.demand + i + 1, line->demand + i, (gsize) (line->m - i) * sizeof (int));
-  return more;
-}
-
-static RwLineSolution *
-without_piece (const RwLine *line, const RwLineSolution *more, int at)
-{
-  RwLineSolution *solution = rw_line_solution_new ();
-  g_autofree int *pieces = g_new (int, line->m + 1);
-
-  for (guint p = 0; p < more->patterns->len; p++)
-    {
-      const RwLinePattern *pattern = &g_array_index (more->patterns, RwLinePattern, p);
-      int sum = 0;
-
-      for (int i = 0; i < line->m; i++)
-        {
-          pieces[i] = pattern->pieces[i < at ? i : i + 1];
-          sum += pieces[i];
-        }
-      if (sum > 0)
-        rw_line_solution_add (solution, line, pattern->stock, pieces, pattern->times);
-    }
-  return solution;
-}
-
-/* A plan no dearer than best that leaves an off-cut of at least this, or NULL; sure tells whether NULL means none. */
-static RwLineSolution *
-plan_leaving (RwLineWork *work, const RwLineSolution *best, gint64 offcut, gboolean *sure)
-{
-  const RwLine *line = work->line;
-  int at;
-  RwLine more = with_offcut (line, offcut, &at);
-  g_autoptr (RwLinePrices) prices = rw_line_prices_new (&more);
-  RwLineWork inner = { &more, prices, work->go_on, work->data, FALSE };
-  g_autoptr (RwLineSolution) found = NULL;
-  RwLineSolution *solution = NULL;
-
-  *sure = round_up (line, prices->bound) > best->cost;
-  if (!*sure)
-    {
-      found = rw_line_greedy (&more, NULL);
-      if (found->cost > best->cost)
-        keep_better (&found, rw_line_search (&inner, NULL, best->cost + line->unit, STEPS_OFFCUT, sure));
-      if (found != NULL && found->cost <= best->cost)
-        solution = without_piece (line, found, at);
-    }
-  work->cancelled = work->cancelled || inner.cancelled;
-  g_free (more.size);
-  g_free (more.demand);
-  return solution;
-}
-
-/* Halves the room between an off-cut that can be left and one that can't.  best becomes a plan that leaves the
- * longest; whether that is sure. */
-static gboolean
-leave_longest (RwLineWork *work, RwLineSolution **best)
-{
-  const RwLine *line = work->line;
-  gint64 low = longest_rest (line, *best), high = line->s > 0 ? line->capacity[0] : 0;
-  gboolean all_sure = TRUE;
-
-  high = MAX (high, low);
-  while (high - low > OFFCUT_STEP && !work->cancelled)
-    {
-      gint64 middle = low + (high - low + 1) / 2;
-      gboolean sure;
-      RwLineSolution *other = plan_leaving (work, *best, middle, &sure);
-
-      if (other != NULL)
-        {
-          low = MAX (middle, longest_rest (line, other));
-          rw_line_solution_free (*best);
-          *best = other;
-        }
-      else
-        {
-          high = middle;
-          all_sure = all_sure && sure;
-        }
-    }
-  return all_sure && !work->cancelled;
 }
 
 /* ---- the plan ---- */
@@ -453,22 +330,23 @@ RwLinePlan *
 rw_cut_line (const RwLineTask *task)
 {
   Cutter c = { .task = task, .kerf = microns (task->kerf) };
-  g_autoptr (RwLinePrices) prices = NULL;
   g_autoptr (RwLineSolution) best = NULL;
   RwLinePlan *plan;
-  gint64 bound = 0;
-  gboolean sure = FALSE;
+  gint64 bound = 0, offcut = -1;
 
   take_pieces (&c);
   take_stock (&c);
-  prices = rw_line_prices_new (&c.line);
-  RwLineWork work = { &c.line, prices, task->go_on, task->data, FALSE };
-  best = cheapest (&work, c.pieces, task->plain ? STEPS_PLAIN : STEPS_WHOLE, &bound);
-  if (!task->plain && best->missing == 0 && c.pieces <= MANY_PIECES)
-    sure = leave_longest (&work, &best);
+  RwLineWork work = { &c.line, NULL, task->go_on, task->data, FALSE };
+  if (task->goal == RW_LINE_FEWEST && c.pieces <= MANY_PIECES)
+    best = rw_line_fewest (&work, task->plain, &bound, &offcut);
+  else
+    best = cheapest (&work, c.pieces, task->plain ? STEPS_PLAIN : STEPS_WHOLE, &bound);
+  if (task->goal == RW_LINE_LENGTH && !task->plain && c.pieces <= MANY_PIECES && best->missing == 0 && c.line.s > 0)
+    offcut = rw_line_leave_longest (&work, &c.line, &best);
   plan = plan_of (&c, best);
   state_bound (&c, plan, best, bound);
-  plan->offcut_proved = sure && plan->proved;
+  plan->offcut_bound = offcut >= 0 ? (double) MAX (0, offcut - c.kerf) / MICRONS : NAN;
+  plan->offcut_proved = plan->proved && plan->offcut_bound <= plan->offcut + OFFCUT_CLOSE;
   cutter_clear (&c);
   return plan;
 }

@@ -64,6 +64,7 @@ typedef struct
   double   bound;    /* no plan that misses as few costs less; NAN where pieces are missing and none is known */
   gboolean proved;   /* that no fewer can be missing, and none of those be cheaper */
   double   offcut;   /* the longest rest of a bar that was touched */
+  double   offcut_bound;  /* no plan that costs as little leaves a longer one; NAN: none known */
   gboolean offcut_proved; /* to half a millimetre */
 } RwLinePlan;
 

@@ -5,99 +5,12 @@
 #include <math.h>
 #include <string.h>
 
-/* ---- the knapsack ---- */
-
-typedef struct
-{
-  const RwLine *line;
-  const double *price;
-  const int    *demand, *order; /* by worth for their size */
-  int           kinds;
-  int          *now, *best;
-  double        top;
-  guint         steps, most;
-} Knapsack;
-
-static double
-worth_left (const Knapsack *k, int at, gint64 room)
-{
-  double worth = 0;
-
-  for (; at < k->kinds && room > 0; at++)
-    {
-      int i = k->order[at];
-      double fit = (double) room / (double) k->line->size[i];
-
-      if (fit < k->demand[i])
-        return worth + fit * k->price[i];
-      worth += k->demand[i] * k->price[i];
-      room -= k->demand[i] * k->line->size[i];
-    }
-  return worth;
-}
-
-static void
-knapsack_from (Knapsack *k, int at, gint64 room, double worth)
-{
-  if (worth > k->top + 1e-12)
-    {
-      k->top = worth;
-      memcpy (k->best, k->now, (gsize) k->line->m * sizeof (int));
-    }
-  if (at == k->kinds || ++k->steps > k->most || worth + worth_left (k, at, room) <= k->top + 1e-12)
-    return;
-
-  int i = k->order[at];
-  int most = (int) MIN (k->demand[i], room / k->line->size[i]);
-
-  for (int n = most; n >= 0; n--)
-    {
-      k->now[i] = n;
-      knapsack_from (k, at + 1, room - n * k->line->size[i], worth + n * k->price[i]);
-    }
-  k->now[i] = 0;
-}
-
-double
-rw_line_knapsack (const RwLine *line, const double *price, gint64 capacity, const int *demand, guint steps,
-                  int *pieces, double *bound)
-{
-  gsize bytes = (gsize) MAX (line->m, 1) * sizeof (int);
-  g_autofree int *order = g_malloc (bytes), *now = g_malloc0 (bytes), *best = g_malloc0 (bytes);
-  Knapsack k = { line, price, demand, order, 0, now, best, 0, 0, steps };
-
-  for (int i = 0; i < line->m; i++)
-    {
-      int at = k.kinds;
-
-      if (price[i] <= 0 || demand[i] <= 0 || line->size[i] > capacity)
-        continue;
-      for (; at > 0; at--)
-        {
-          int before = order[at - 1];
-
-          if (price[before] * (double) line->size[i] >= price[i] * (double) line->size[before])
-            break;
-          order[at] = before;
-        }
-      order[at] = i;
-      k.kinds++;
-    }
-  knapsack_from (&k, 0, capacity, 0);
-  if (pieces != NULL)
-    memcpy (pieces, best, (gsize) line->m * sizeof (int));
-  if (bound != NULL)
-    *bound = k.steps > k.most ? worth_left (&k, 0, capacity) : k.top;
-  return k.top;
-}
-
 /* ---- the simplex method, with the inverse of the basis ---- */
 
 #define PIVOTS 3000
-/* Steps of the knapsack: first a quick look for a column, then a thorough one, and once to be sure of the bound. */
-#define QUICK_STEPS 1000u
-#define THOROUGH_STEPS 30000u
-#define SURE_STEPS 1000000u
+#define STEPS 1000u /* of the knapsack, for a column */
+/* Near enough to the least, of its cost. */
+#define CLOSE 1e-4
 #define TINY 1e-9
 
 /* Rows: first demands, sum a x >= d, then stock, sum x <= limit.  A column of the basis is a pattern (stock >= 0), the
@@ -118,6 +31,7 @@ typedef struct
   int           n;
   double       *inverse; /* n x n by rows */
   double       *x, *y, *enter, *step;
+  double       *worth; /* of the best pattern of each stock, at the prices y: no pattern is worth more */
   Column       *basis;
 } Simplex;
 
@@ -133,6 +47,7 @@ simplex_init (Simplex *lp, const RwLine *line)
   lp->y = g_new (double, n);
   lp->enter = g_new (double, n);
   lp->step = g_new (double, n);
+  lp->worth = g_new0 (double, line->s + 1);
   lp->basis = g_new0 (Column, n);
   for (int r = 0; r < lp->n; r++)
     {
@@ -155,6 +70,7 @@ simplex_clear (Simplex *lp)
   g_free (lp->y);
   g_free (lp->enter);
   g_free (lp->step);
+  g_free (lp->worth);
 }
 
 static void
@@ -203,7 +119,7 @@ choose_column (Simplex *lp, Column *best, int *pieces, guint steps)
         }
       double reduced = (double) line->cost[k] + fee
                        - rw_line_knapsack (line, lp->y, line->capacity[k], line->demand, steps, pieces,
-                                           NULL);
+                                           &lp->worth[k]);
       if (reduced < least - TINY)
         {
           int *taken = best->kind == COLUMN_PATTERN && best->pieces != NULL ? best->pieces : g_new (int, line->m);
@@ -288,54 +204,66 @@ step (Simplex *lp, int *pieces, guint steps)
   return FALSE;
 }
 
-/* Patterns of a quick plan, so that the prices are sensible from the beginning. */
+/* Patterns of a plan, as far as they are wanted and worth it. */
 static void
-begin_with_greedy (Simplex *lp)
+begin_with (Simplex *lp, const RwLineSolution *plan)
 {
   const RwLine *line = lp->line;
-  g_autoptr (RwLineSolution) quick = rw_line_greedy (line, NULL);
 
-  for (guint p = 0; p < quick->patterns->len; p++)
+  for (guint p = 0; plan != NULL && p < plan->patterns->len; p++)
     {
-      const RwLinePattern *pattern = &g_array_index (quick->patterns, RwLinePattern, p);
+      const RwLinePattern *pattern = &g_array_index (plan->patterns, RwLinePattern, p);
       double reduced = (double) line->cost[pattern->stock];
+      Column column = { COLUMN_PATTERN, pattern->stock, reduced, g_new (int, line->m) };
 
       price_rows (lp);
       reduced -= lp->y[line->m + pattern->stock];
       for (int i = 0; i < line->m; i++)
-        reduced -= lp->y[i] * pattern->pieces[i];
-      if (reduced > -1e-8)
-        continue;
-      Column column = { COLUMN_PATTERN, pattern->stock, (double) line->cost[pattern->stock],
-                        g_memdup2 (pattern->pieces, (gsize) line->m * sizeof (int)) };
-      enter_column (lp, &column);
-      if (!pivot (lp, column))
+        {
+          column.pieces[i] = MIN (pattern->pieces[i], line->demand[i]);
+          reduced -= lp->y[i] * column.pieces[i];
+        }
+      if (reduced < -1e-8)
+        enter_column (lp, &column);
+      if (!(reduced < -1e-8) || !pivot (lp, column))
         g_free (column.pieces);
     }
 }
 
 /* ---- prices ---- */
 
-/* Whatever the prices of the pieces are, these fees make them hold; so nothing rests on how well the simplex method
- * ended. */
+/* Prices of the simplex method, made such that no pattern is worth more than its bar: all are lowered alike, by
+ * A. A. Farley, A note on bounding a class of linear programming problems, Operations Research 38 (1990).  Nothing then
+ * rests on how far the method has come.  Kept where they bound from higher up than those before. */
 static void
-make_safe (const RwLine *line, RwLinePrices *prices)
+keep_prices (const Simplex *lp, RwLinePrices *prices)
 {
+  const RwLine *line = lp->line;
+  double most = 1, bound = 0;
+
   for (int k = 0; k < line->s; k++)
     {
-      double worth;
+      double over = lp->worth[k] - MAX (0, -lp->y[line->m + k]);
 
-      rw_line_knapsack (line, prices->price, line->capacity[k], line->demand, SURE_STEPS, NULL, &worth);
-      prices->fee[k] = MAX (0, worth - (double) line->cost[k]);
+      if (over > 0)
+        most = MAX (most, over / (double) MAX (line->cost[k], 1));
     }
-  prices->bound = rw_line_bound (line, prices, line->demand, line->limit);
+  for (int i = 0; i < line->m; i++)
+    bound += line->demand[i] * CLAMP (lp->y[i] / most, 0, (double) line->penalty);
+  for (int k = 0; k < line->s; k++)
+    bound -= line->limit[k] * MAX (0, -lp->y[line->m + k]) / most;
+  if (bound <= prices->bound)
+    return;
+  prices->bound = bound;
+  for (int i = 0; i < line->m; i++)
+    prices->price[i] = CLAMP (lp->y[i] / most, 0, (double) line->penalty);
+  for (int k = 0; k < line->s; k++)
+    prices->fee[k] = MAX (0, -lp->y[line->m + k]) / most;
 }
 
 static void
 take_solution (const Simplex *lp, RwLinePrices *prices)
 {
-  for (int i = 0; i < lp->line->m; i++)
-    prices->price[i] = CLAMP (lp->y[i], 0, (double) lp->line->penalty);
   for (int r = 0; r < lp->n; r++)
     if (lp->basis[r].kind == COLUMN_PATTERN && lp->x[r] > TINY)
       {
@@ -344,9 +272,20 @@ take_solution (const Simplex *lp, RwLinePrices *prices)
       }
 }
 
-RwLinePrices *
-rw_line_prices_new (const RwLine *line)
+static double
+cost_of (const Simplex *lp)
 {
+  double cost = 0;
+
+  for (int r = 0; r < lp->n; r++)
+    cost += lp->basis[r].cost * lp->x[r];
+  return cost;
+}
+
+RwLinePrices *
+rw_line_prices_new (const RwLine *line, double enough, const RwLineSolution *like)
+{
+  g_autoptr (RwLineSolution) quick = rw_line_greedy (line, NULL);
   RwLinePrices *prices = g_new0 (RwLinePrices, 1);
   g_autofree int *pieces = g_new0 (int, line->m + 1);
   int turns = 0;
@@ -357,12 +296,19 @@ rw_line_prices_new (const RwLine *line)
   prices->first = rw_line_solution_new ();
   prices->amounts = g_array_new (FALSE, FALSE, sizeof (double));
   simplex_init (&lp, line);
-  begin_with_greedy (&lp);
-  while (turns < PIVOTS && (step (&lp, pieces, QUICK_STEPS) || step (&lp, pieces, THOROUGH_STEPS)))
-    turns++;
+  begin_with (&lp, like);
+  begin_with (&lp, quick);
+  while (turns < PIVOTS && step (&lp, pieces, STEPS))
+    {
+      keep_prices (&lp, prices);
+      double cost = cost_of (&lp);
+      if (prices->bound > enough + 1e-6 || cost <= enough + 1e-9 || cost - prices->bound <= CLOSE * cost)
+        break;
+      turns++;
+    }
+  keep_prices (&lp, prices);
   take_solution (&lp, prices);
   simplex_clear (&lp);
-  make_safe (line, prices);
   return prices;
 }
 

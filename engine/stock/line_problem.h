@@ -38,6 +38,11 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwLineSolution, rw_line_solution_free)
 void            rw_line_solution_add  (RwLineSolution *solution, const RwLine *line, int stock, const int *pieces,
                                        int times);
 
+RwLineSolution *rw_line_solution_copy (const RwLine *line, const RwLineSolution *start); /* NULL: an empty one */
+
+/* What start (may be NULL) leaves to be done. */
+void rw_line_take_off (const RwLine *line, const RwLineSolution *start, int *demand, int *limit);
+
 /* Prices that bound every plan from below: for what remains of demand d and stock limits u,
  * cost >= sum d price - sum u fee, which may be less than nothing.  first is the relaxation's solution, for rounding;
  * its amounts by pattern. */
@@ -50,8 +55,9 @@ typedef struct
   GArray *amounts;       /* of double */
 } RwLinePrices;
 
-/* The linear relaxation by column generation, made safe: prices hold whatever the rounding. */
-RwLinePrices *rw_line_prices_new  (const RwLine *line);
+/* The linear relaxation by column generation.  It goes on until it is at its least, or costs no more than enough, or
+ * certainly will; enough may be NAN.  like (may be NULL) is a plan for something alike, to begin with. */
+RwLinePrices *rw_line_prices_new  (const RwLine *line, double enough, const RwLineSolution *like);
 void          rw_line_prices_free (RwLinePrices *prices);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwLinePrices, rw_line_prices_free)
 
@@ -72,9 +78,19 @@ typedef struct
 } RwLineWork;
 
 /* Looks for a plan cheaper than below that goes on from start (may be NULL), with so many steps at most; NULL where
- * none was found.  exhausted tells whether there is certainly none cheaper than what is returned. */
+ * none was found.  exhausted tells whether there is certainly none cheaper than what is returned.  thorough takes
+ * longer over each step, strays less, and ends with the first plan it finds.  taken (may be NULL): steps. */
 RwLineSolution *rw_line_search (RwLineWork *work, const RwLineSolution *start, gint64 below, guint steps,
-                                gboolean *exhausted);
+                                gboolean thorough, guint *taken, gboolean *exhausted);
 
 /* Largest piece first, each bar filled as far as it goes. */
 RwLineSolution *rw_line_greedy (const RwLine *line, const RwLineSolution *start);
+
+/* The plan that leaves out the fewest pieces and touches the fewest bars, where every bar costs 1; of those the one that
+ * leaves the longest off-cut, unless plain.  bound: no plan costs less, penalties included.  offcut: as below; -1: not
+ * looked for. */
+RwLineSolution *rw_line_fewest (RwLineWork *work, gboolean plain, gint64 *bound, gint64 *offcut);
+
+/* best, that leaves nothing out, becomes the plan of line that costs no more and leaves the longest off-cut that was
+ * found.  Returned is what none goes over; with a kerf in it, as all sizes. */
+gint64 rw_line_leave_longest (RwLineWork *work, const RwLine *line, RwLineSolution **best);

@@ -1,155 +1,29 @@
-/* Plans for cutting lengths: a quick one, and the search for better ones.
+/* The search for better plans than the quick one.
  *
- * The search covers the largest piece that is left with one bar after the other, over all patterns that take up what
- * else fits: in any plan, pieces can be moved into that bar until nothing more fits, and it costs no more.  Prices from
- * the relaxation tell what the rest costs at least, and so which patterns can still lead to something better. */
+ * It covers the largest piece that is left with one bar after the other, over all patterns that take up what else
+ * fits: in any plan, pieces can be moved into that bar until nothing more fits, and it costs no more.  Prices from the
+ * relaxation tell what the rest costs at least, and so which patterns can still lead to something better.
+ *
+ * Searched thoroughly, every step has prices of its own, and the patterns by which the relaxation covers the largest
+ * piece are tried first.  It then goes astray from the first choice once, twice and so on, before it tries all: W. D.
+ * Harvey & M. L. Ginsberg, Limited discrepancy search, 14th International Joint Conference on Artificial Intelligence
+ * (1995). */
 #include "line_problem.h"
 
 #include <math.h>
 #include <string.h>
 
-RwLineSolution *
-rw_line_solution_new (void)
-{
-  RwLineSolution *solution = g_new0 (RwLineSolution, 1);
-
-  solution->patterns = g_array_new (FALSE, FALSE, sizeof (RwLinePattern));
-  return solution;
-}
-
-void
-rw_line_solution_free (RwLineSolution *solution)
-{
-  if (solution == NULL)
-    return;
-  for (guint i = 0; i < solution->patterns->len; i++)
-    g_free (g_array_index (solution->patterns, RwLinePattern, i).pieces);
-  g_array_unref (solution->patterns);
-  g_free (solution);
-}
-
-void
-rw_line_solution_add (RwLineSolution *solution, const RwLine *line, int stock, const int *pieces, int times)
-{
-  RwLinePattern pattern = { stock, times, g_memdup2 (pieces, (gsize) line->m * sizeof (int)) };
-
-  g_array_append_val (solution->patterns, pattern);
-  solution->cost += times * line->cost[stock];
-}
-
-/* What start leaves to be done. */
-static void
-take_off (const RwLine *line, const RwLineSolution *start, int *demand, int *limit)
-{
-  for (int i = 0; i < line->m; i++)
-    demand[i] = line->demand[i];
-  for (int j = 0; j < line->s; j++)
-    limit[j] = line->limit[j];
-  for (guint p = 0; start != NULL && p < start->patterns->len; p++)
-    {
-      const RwLinePattern *pattern = &g_array_index (start->patterns, RwLinePattern, p);
-
-      limit[pattern->stock] -= pattern->times;
-      for (int i = 0; i < line->m; i++)
-        demand[i] = MAX (0, demand[i] - pattern->times * pattern->pieces[i]);
-    }
-}
-
-static RwLineSolution *
-copy_solution (const RwLine *line, const RwLineSolution *start)
-{
-  RwLineSolution *copy = rw_line_solution_new ();
-
-  for (guint p = 0; start != NULL && p < start->patterns->len; p++)
-    {
-      const RwLinePattern *pattern = &g_array_index (start->patterns, RwLinePattern, p);
-
-      rw_line_solution_add (copy, line, pattern->stock, pattern->pieces, pattern->times);
-    }
-  return copy;
-}
-
-/* ---- the quick plan ---- */
-
-#define FILL_STEPS 4000
-
-/* Fills a bar with its largest piece, and then by length as well as it goes; what it costs for each length used. */
-static double
-fill (const RwLine *line, int stock, int largest, int *demand, int *pieces)
-{
-  g_autofree double *length = g_new (double, line->m);
-  double used = (double) line->size[largest];
-
-  for (int i = 0; i < line->m; i++)
-    length[i] = (double) line->size[i];
-  demand[largest]--;
-  rw_line_knapsack (line, length, line->capacity[stock] - line->size[largest], demand, FILL_STEPS, pieces,
-                    NULL);
-  demand[largest]++;
-  pieces[largest]++;
-  for (int i = 0; i < line->m; i++)
-    used += (double) line->size[i] * (pieces[i] - (i == largest));
-  return ((double) line->cost[stock] + 1e-9 * (double) line->capacity[stock]) / used;
-}
-
-RwLineSolution *
-rw_line_greedy (const RwLine *line, const RwLineSolution *start)
-{
-  g_autofree int *demand = g_new (int, line->m), *limit = g_new (int, line->s + 1);
-  g_autofree int *pieces = g_new (int, line->m), *best = g_new (int, line->m);
-  RwLineSolution *solution = copy_solution (line, start);
-
-  take_off (line, start, demand, limit);
-  for (int i = 0; i < line->m;)
-    {
-      int stock = -1;
-      double least = INFINITY;
-
-      if (demand[i] == 0)
-        {
-          i++;
-          continue;
-        }
-      for (int k = 0; k < line->s; k++)
-        if (limit[k] > 0 && line->size[i] <= line->capacity[k])
-          {
-            double each = fill (line, k, i, demand, pieces);
-
-            if (each < least)
-              {
-                least = each;
-                stock = k;
-                memcpy (best, pieces, (gsize) line->m * sizeof (int));
-              }
-          }
-      if (stock < 0)
-        {
-          solution->missing += demand[i];
-          solution->cost += demand[i] * line->penalty;
-          demand[i] = 0;
-          continue;
-        }
-      int times = limit[stock];
-      for (int j = 0; j < line->m; j++)
-        if (best[j] > 0)
-          times = MIN (times, demand[j] / best[j]);
-      for (int j = 0; j < line->m; j++)
-        demand[j] -= times * best[j];
-      limit[stock] -= times;
-      rw_line_solution_add (solution, line, stock, best, times);
-    }
-  return solution;
-}
-
-/* ---- the search ---- */
-
 /* What is remembered of the way, at some hundred bytes each. */
 #define SEEN_MOST 200000
+/* Prices take as long as so many steps. */
+#define PRICES_STEPS 400u
+/* How often the first passes stray. */
+#define STRAY_MOST 3
 
 typedef struct
 {
   int    stock;
-  double reduced; /* what the bar costs more than its pieces are worth */
+  double reduced; /* what the bar costs more than its pieces are worth; patterns of the relaxation before others */
   gint64 rest;
   int    pieces[]; /* m of them */
 } Choice;
@@ -158,11 +32,15 @@ typedef struct
 {
   RwLineWork *work;
   const RwLine *line;
+  const RwLinePrices *prices;
+  gboolean    thorough;
   int        *demand, *limit, *now;
   double     *densest; /* the best worth for its size from each kind on */
   gint64      cost, best;
   guint       steps, most;
   int         missing;
+  int         stray;      /* how often it may still leave the first choice; -1: as often as it likes */
+  gboolean    passed_by;  /* something was not tried for that */
   GArray     *trail;      /* of Choice *, not owned */
   GHashTable *seen;       /* what remained, as bytes -> cost by which it was reached */
   RwLineSolution *found;
@@ -185,8 +63,10 @@ budget (const Search *q)
 {
   double purse = (double) (q->best - q->line->unit - q->cost) + 1e-6;
 
-  return purse < 0 ? purse : purse - rw_line_bound (q->line, q->work->prices, q->demand, q->limit);
+  return purse < 0 ? purse : purse - rw_line_bound (q->line, q->prices, q->demand, q->limit);
 }
+
+/* ---- what a bar may be cut into ---- */
 
 typedef struct
 {
@@ -195,6 +75,18 @@ typedef struct
   int        stock;
   double     wanted; /* worth that the pattern must have */
 } Gather;
+
+static void
+add_choice (GPtrArray *choices, const RwLine *line, int stock, double reduced, gint64 rest, const int *pieces)
+{
+  Choice *choice = g_malloc (sizeof (Choice) + (gsize) line->m * sizeof (int));
+
+  choice->stock = stock;
+  choice->reduced = reduced;
+  choice->rest = rest;
+  memcpy (choice->pieces, pieces, (gsize) line->m * sizeof (int));
+  g_ptr_array_add (choices, choice);
+}
 
 static gboolean
 is_full (const Search *q, gint64 room)
@@ -218,15 +110,7 @@ gather (Gather *g, int i, gint64 room, double worth)
   if (i == line->m)
     {
       if (is_full (q, room))
-        {
-          Choice *choice = g_malloc (sizeof (Choice) + (gsize) line->m * sizeof (int));
-
-          choice->stock = g->stock;
-          choice->reduced = g->wanted - worth;
-          choice->rest = room;
-          memcpy (choice->pieces, q->now, (gsize) line->m * sizeof (int));
-          g_ptr_array_add (g->choices, choice);
-        }
+        add_choice (g->choices, line, g->stock, g->wanted - worth, room, q->now);
       return;
     }
 
@@ -235,7 +119,7 @@ gather (Gather *g, int i, gint64 room, double worth)
   for (int n = most; n >= 0; n--)
     {
       q->now[i] = had + n;
-      gather (g, i + 1, room - n * line->size[i], worth + n * q->work->prices->price[i]);
+      gather (g, i + 1, room - n * line->size[i], worth + n * q->prices->price[i]);
     }
   q->now[i] = had;
 }
@@ -250,32 +134,62 @@ compare_choices (gconstpointer a, gconstpointer b)
   return p->rest < q->rest ? -1 : p->rest > q->rest;
 }
 
-static GPtrArray *
-gather_choices (Search *q, int largest, double spare)
+static void
+gather_choices (Search *q, int largest, double spare, GPtrArray *choices)
 {
   const RwLine *line = q->line;
-  const RwLinePrices *prices = q->work->prices;
-  GPtrArray *choices = g_ptr_array_new_with_free_func (g_free);
 
   for (int k = 0; k < line->s; k++)
     if (q->limit[k] > 0 && line->size[largest] <= line->capacity[k])
       {
-        Gather g = { q, choices, k, (double) line->cost[k] + prices->fee[k] - spare };
+        Gather g = { q, choices, k, (double) line->cost[k] + q->prices->fee[k] - spare };
 
         memset (q->now, 0, (gsize) line->m * sizeof (int));
         q->now[largest] = 1;
-        gather (&g, largest, line->capacity[k] - line->size[largest], prices->price[largest]);
+        gather (&g, largest, line->capacity[k] - line->size[largest], q->prices->price[largest]);
         q->now[largest] = 0;
       }
   g_ptr_array_sort (choices, compare_choices);
-  return choices;
 }
+
+/* Patterns by which the relaxation covers the largest piece, filled up: those of which it takes most before others. */
+static void
+relaxed_choices (const Search *q, int largest, GPtrArray *choices)
+{
+  const RwLine *line = q->line;
+  g_autofree int *pieces = g_new (int, line->m + 1);
+
+  for (guint p = 0; p < q->prices->first->patterns->len; p++)
+    {
+      const RwLinePattern *pattern = &g_array_index (q->prices->first->patterns, RwLinePattern, p);
+      gint64 rest = line->capacity[pattern->stock];
+
+      if (pattern->pieces[largest] == 0 || q->limit[pattern->stock] == 0)
+        continue;
+      for (int i = 0; i < line->m; i++)
+        {
+          pieces[i] = MIN (pattern->pieces[i], q->demand[i]);
+          rest -= pieces[i] * line->size[i];
+        }
+      for (int i = largest; i < line->m; i++)
+        {
+          int more = (int) MIN (q->demand[i] - pieces[i], rest / line->size[i]);
+
+          pieces[i] += more;
+          rest -= more * line->size[i];
+        }
+      add_choice (choices, line, pattern->stock, -g_array_index (q->prices->amounts, double, p), rest, pieces);
+    }
+  g_ptr_array_sort (choices, compare_choices);
+}
+
+/* ---- the way ---- */
 
 static void
 keep_found (Search *q)
 {
   g_clear_pointer (&q->found, rw_line_solution_free);
-  q->found = copy_solution (q->line, q->start);
+  q->found = rw_line_solution_copy (q->line, q->start);
   for (guint i = 0; i < q->trail->len; i++)
     {
       const Choice *choice = g_array_index (q->trail, Choice *, i);
@@ -329,6 +243,25 @@ try_choice (Search *q, Choice *choice)
     q->demand[i] += choice->pieces[i];
 }
 
+/* The first as it is, the others each as once astray. */
+static void
+try_choices (Search *q, const GPtrArray *choices, gboolean first)
+{
+  for (guint i = 0; i < choices->len && !spent (q); i++)
+    {
+      gboolean astray = (!first || i > 0) && q->stray >= 0;
+
+      if (astray && q->stray == 0)
+        {
+          q->passed_by = TRUE;
+          return;
+        }
+      q->stray -= astray;
+      try_choice (q, g_ptr_array_index (choices, i));
+      q->stray += astray;
+    }
+}
+
 /* Goes without all of a kind that are left: leaving out only some of them is tried where the bars have taken the
  * others. */
 static void
@@ -346,36 +279,99 @@ try_without (Search *q, int i)
 }
 
 static void
+search_from (Search *q, int largest)
+{
+  g_autoptr (GPtrArray) relaxed = g_ptr_array_new_with_free_func (g_free);
+  g_autoptr (GPtrArray) choices = g_ptr_array_new_with_free_func (g_free);
+  double spare = budget (q);
+
+  if (spare < 0)
+    return;
+  if (q->thorough)
+    relaxed_choices (q, largest, relaxed);
+  try_choices (q, relaxed, TRUE);
+  if (q->thorough && q->stray == 0)
+    q->passed_by = TRUE;
+  else
+    {
+      gather_choices (q, largest, spare, choices);
+      try_choices (q, choices, relaxed->len == 0);
+    }
+  try_without (q, largest);
+}
+
+static void
+set_prices (Search *q, const RwLinePrices *prices)
+{
+  double densest = 0;
+
+  q->prices = prices;
+  for (int i = q->line->m - 1; i >= 0; i--)
+    q->densest[i] = densest = MAX (densest, prices->price[i] / (double) q->line->size[i]);
+}
+
+/* With prices for what remains. */
+static void
+search_afresh (Search *q, int largest)
+{
+  const RwLinePrices *before = q->prices;
+  RwLine rest = *q->line;
+
+  rest.demand = q->demand;
+  rest.limit = q->limit;
+  q->steps += PRICES_STEPS;
+  g_autoptr (RwLinePrices) prices
+      = rw_line_prices_new (&rest, (double) (q->best - q->line->unit - q->cost), before->first);
+  set_prices (q, prices);
+  search_from (q, largest);
+  set_prices (q, before);
+}
+
+static void
 search_on (Search *q)
 {
-  g_autoptr (GPtrArray) choices = NULL;
-  double spare = budget (q);
   int largest = 0;
 
-  if (spent (q) || spare < 0)
+  if (spent (q) || budget (q) < 0)
     return;
   while (largest < q->line->m && q->demand[largest] == 0)
     largest++;
   if (largest == q->line->m)
-    {
-      keep_found (q);
-      return;
-    }
-  if (seen_before (q))
+    keep_found (q);
+  else if (seen_before (q))
     return;
-  choices = gather_choices (q, largest, spare);
-  for (guint i = 0; i < choices->len && !spent (q); i++)
-    try_choice (q, g_ptr_array_index (choices, i));
-  try_without (q, largest);
+  else if (q->thorough)
+    search_afresh (q, largest);
+  else
+    search_from (q, largest);
+}
+
+/* One pass after the other, each strays once more; the last tries all. */
+static void
+search_in_passes (Search *q)
+{
+  for (int stray = 0; stray <= STRAY_MOST && !spent (q) && q->found == NULL; stray++)
+    {
+      q->stray = stray;
+      q->passed_by = FALSE;
+      g_hash_table_remove_all (q->seen);
+      search_on (q);
+      if (!q->passed_by)
+        return;
+    }
+  q->stray = -1;
+  g_hash_table_remove_all (q->seen);
+  if (q->found == NULL)
+    search_on (q);
 }
 
 RwLineSolution *
-rw_line_search (RwLineWork *work, const RwLineSolution *start, gint64 below, guint steps, gboolean *exhausted)
+rw_line_search (RwLineWork *work, const RwLineSolution *start, gint64 below, guint steps, gboolean thorough,
+                guint *taken, gboolean *exhausted)
 {
   const RwLine *line = work->line;
-  Search q = { .work = work, .line = line, .best = below, .most = steps, .start = start,
-               .cost = start != NULL ? start->cost : 0 };
-  double densest = 0;
+  Search q = { .work = work, .line = line, .best = below, .most = steps, .start = start, .thorough = thorough,
+               .stray = -1, .cost = start != NULL ? start->cost : 0 };
 
   q.demand = g_new (int, line->m + 1);
   q.limit = g_new (int, line->s + 1);
@@ -383,11 +379,15 @@ rw_line_search (RwLineWork *work, const RwLineSolution *start, gint64 below, gui
   q.densest = g_new0 (double, line->m + 1);
   q.trail = g_array_new (FALSE, FALSE, sizeof (Choice *));
   q.seen = g_hash_table_new_full (g_bytes_hash, g_bytes_equal, (GDestroyNotify) g_bytes_unref, g_free);
-  for (int i = line->m - 1; i >= 0; i--)
-    q.densest[i] = densest = MAX (densest, work->prices->price[i] / (double) line->size[i]);
-  take_off (line, start, q.demand, q.limit);
-  search_on (&q);
-  *exhausted = !work->cancelled && q.steps <= q.most;
+  set_prices (&q, work->prices);
+  rw_line_take_off (line, start, q.demand, q.limit);
+  if (thorough)
+    search_in_passes (&q);
+  else
+    search_on (&q);
+  if (taken != NULL)
+    *taken = q.steps;
+  *exhausted = !work->cancelled && q.steps <= q.most && !(thorough && q.found != NULL);
 
   g_hash_table_unref (q.seen);
   g_array_unref (q.trail);
