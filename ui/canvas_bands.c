@@ -4,16 +4,24 @@
 
 #include "io/paint_quick.h"
 
-/* A box of the whole widget is cut into so many bands, a smaller one into fewer: enough for both hands to end
- * at about the same time. */
+/* What is painted is cut into about so many bands: enough for both hands to end at about the same time, and few
+ * since each costs something by itself. */
 #define BANDS 4
+#define LEAST_AREA 10000.0 /* pixels */
+
+/* Boxes that one hand paints at a go, from first to before end. */
+typedef struct
+{
+  guint first, end;
+} Band;
 
 typedef struct
 {
   const RwRasterJob *job;
   guchar            *pixels;
   const RwQuick     *quick; /* NULL: the good painter */
-  GArray            *bands; /* of RwBox */
+  GArray            *boxes; /* of RwBox */
+  GArray            *bands; /* of Band */
   int                next;  /* the next one to take, by either hand */
   GMutex             mutex;
   GCond              done;
@@ -27,50 +35,60 @@ rw_bands_stride (const RwRasterJob *job)
 }
 
 cairo_surface_t *
-rw_bands_surface (const RwRasterJob *job, guchar *pixels, RwBox box)
+rw_bands_surface (const RwRasterJob *job, guchar *pixels)
 {
-  int scale = job->device_scale, stride = rw_bands_stride (job);
-  gsize first = (gsize) (box.y0 * scale) * stride + (gsize) (box.x0 * scale) * 4;
-  cairo_surface_t *surface
-      = cairo_image_surface_create_for_data (pixels + first, CAIRO_FORMAT_ARGB32, (int) ((box.x1 - box.x0) * scale),
-                                             (int) ((box.y1 - box.y0) * scale), stride);
+  int scale = job->device_scale;
+  cairo_surface_t *surface = cairo_image_surface_create_for_data (pixels, CAIRO_FORMAT_ARGB32, job->width * scale,
+                                                                  job->height * scale, rw_bands_stride (job));
 
   cairo_surface_set_device_scale (surface, scale, scale);
-  cairo_surface_set_device_offset (surface, -box.x0 * scale, -box.y0 * scale);
   return surface;
 }
 
 /* The paper, and what is drawn on it but dimensions and lettering. */
 static void
-paint_quickly (const Task *task, RwBox band)
+paint_quickly (const Task *task, RwBox box)
 {
   int scale = task->job->device_scale;
   RwPixels pixels = {
     .first = (guint32 *) (gpointer) task->pixels,
     .stride = (gsize) rw_bands_stride (task->job) / sizeof (guint32),
-    .x0 = (int) band.x0 * scale,
-    .y0 = (int) band.y0 * scale,
-    .x1 = (int) band.x1 * scale,
-    .y1 = (int) band.y1 * scale,
+    .x0 = (int) box.x0 * scale,
+    .y0 = (int) box.y0 * scale,
+    .x1 = (int) box.x1 * scale,
+    .y1 = (int) box.y1 * scale,
   };
 
   rw_quick_paint (task->quick, &pixels);
 }
 
+/* Nothing is painted outside of the band's boxes: the other hand is at work there. */
 static void
-paint_band (const Task *task, RwBox band)
+clip_to_band (const Task *task, Band band, cairo_t *cr)
+{
+  for (guint i = band.first; i < band.end; i++)
+    {
+      RwBox box = g_array_index (task->boxes, RwBox, i);
+
+      cairo_rectangle (cr, box.x0, box.y0, box.x1 - box.x0, box.y1 - box.y0);
+    }
+  cairo_clip (cr);
+}
+
+static void
+paint_band (const Task *task, Band band)
 {
   const RwRasterJob *job = task->job;
   const RwColour *paper = &job->palette->paper;
   double pixel = 1 / (RW_PX_PER_PAPER_MM * job->device_scale);
-  cairo_surface_t *surface;
-  cairo_t *cr;
+  cairo_surface_t *surface = rw_bands_surface (job, task->pixels);
+  cairo_t *cr = cairo_create (surface);
 
+  clip_to_band (task, band, cr);
   if (task->quick != NULL)
-    paint_quickly (task, band);
-  surface = rw_bands_surface (job, task->pixels, band);
-  cr = cairo_create (surface);
-  if (task->quick == NULL)
+    for (guint i = band.first; i < band.end; i++)
+      paint_quickly (task, g_array_index (task->boxes, RwBox, i));
+  else
     {
       cairo_set_source_rgb (cr, paper->r, paper->g, paper->b);
       cairo_paint (cr);
@@ -91,7 +109,7 @@ paint_bands (Task *task)
   int band;
 
   while ((band = g_atomic_int_add (&task->next, 1)) < (int) task->bands->len)
-    paint_band (task, g_array_index (task->bands, RwBox, band));
+    paint_band (task, g_array_index (task->bands, Band, band));
 }
 
 static void
@@ -122,20 +140,53 @@ helper (void)
   return pool;
 }
 
-static void
-cut (const RwRasterJob *job, RwBox box, GArray *bands)
+static double
+area_of (RwBox box)
 {
-  double share = (box.x1 - box.x0) * (box.y1 - box.y0) / ((double) job->width * job->height);
-  int count = CLAMP ((int) ceil (BANDS * share), 1, BANDS);
+  return (box.x1 - box.x0) * (box.y1 - box.y0);
+}
 
-  for (int i = 0; i < count; i++)
+/* Cuts boxes into slices of no more than an area, from top to bottom. */
+static GArray *
+slices_of (const GArray *boxes, double most)
+{
+  GArray *slices = g_array_new (FALSE, FALSE, sizeof (RwBox));
+
+  for (guint i = 0; i < boxes->len; i++)
     {
-      RwBox band = { box.x0, floor (box.y0 + (box.y1 - box.y0) * i / count), box.x1,
-                     floor (box.y0 + (box.y1 - box.y0) * (i + 1) / count) };
+      RwBox box = g_array_index (boxes, RwBox, i);
+      int count = (int) ceil (area_of (box) / most);
 
-      if (band.y1 > band.y0)
-        g_array_append_val (bands, band);
+      for (int k = 0; k < count; k++)
+        {
+          RwBox slice = { box.x0, floor (box.y0 + (box.y1 - box.y0) * k / count), box.x1,
+                          floor (box.y0 + (box.y1 - box.y0) * (k + 1) / count) };
+
+          if (slice.y1 > slice.y0)
+            g_array_append_val (slices, slice);
+        }
     }
+  return slices;
+}
+
+/* Neighbours among the boxes, until they make up an area. */
+static GArray *
+bands_of (const GArray *boxes, double enough)
+{
+  GArray *bands = g_array_new (FALSE, FALSE, sizeof (Band));
+  Band band = { 0, 0 };
+  double area = 0;
+
+  for (; band.end < boxes->len;)
+    {
+      area += area_of (g_array_index (boxes, RwBox, band.end++));
+      if (area < enough && band.end < boxes->len)
+        continue;
+      g_array_append_val (bands, band);
+      band.first = band.end;
+      area = 0;
+    }
+  return bands;
 }
 
 void
@@ -146,10 +197,12 @@ rw_bands_paint (const RwRasterJob *job, const GArray *boxes, guchar *pixels, gbo
   g_autoptr (RwQuick) quick
       = quickly ? rw_quick_new (job->layout, job->ghost, job->palette, origin, RW_PX_PER_PAPER_MM * scale) : NULL;
   Task task = { .job = job, .pixels = pixels, .quick = quick };
+  double area = 0;
 
-  task.bands = g_array_new (FALSE, FALSE, sizeof (RwBox));
   for (guint i = 0; i < boxes->len; i++)
-    cut (job, g_array_index (boxes, RwBox, i), task.bands);
+    area += area_of (g_array_index (boxes, RwBox, i));
+  task.boxes = slices_of (boxes, MAX (area / BANDS, 1));
+  task.bands = bands_of (task.boxes, MAX (area / BANDS, LEAST_AREA));
 
   g_mutex_init (&task.mutex);
   g_cond_init (&task.done);
@@ -165,4 +218,5 @@ rw_bands_paint (const RwRasterJob *job, const GArray *boxes, guchar *pixels, gbo
   g_mutex_clear (&task.mutex);
   g_cond_clear (&task.done);
   g_array_unref (task.bands);
+  g_array_unref (task.boxes);
 }

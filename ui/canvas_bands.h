@@ -20,8 +20,8 @@ typedef struct
 /* The bytes of a row of the widget, four for a device pixel. */
 int rw_bands_stride (const RwRasterJob *job);
 
-/* A surface on a box of memory that holds the whole widget; drawn on in the widget's pixels. */
-cairo_surface_t *rw_bands_surface (const RwRasterJob *job, guchar *pixels, RwBox box);
+/* A surface on memory that holds the widget; drawn on in the widget's pixels. */
+cairo_surface_t *rw_bands_surface (const RwRasterJob *job, guchar *pixels);
 
 /* Paints boxes (of RwBox, on whole pixels, within the widget), paper included; returns when all are done.
  * quickly: what is painted is going to be painted anew at once. */

@@ -16,23 +16,23 @@ typedef struct
   RwRasterJob      made_for; /* its size */
 } Pad;
 
-/* What is shown is cut into tiles: the renderer copies a node two or three times on its way to the screen, and
- * a tile stays in the processor's cache meanwhile.  Device pixels. */
-#define TILE_WIDTH 256
-#define TILE_HEIGHT 64
+/* What is shown is cut into tiles.  The renderer copies a node two or three times on its way to the screen, and a
+ * tile stays in the processor's cache meanwhile; the larger a tile, the more of what has not changed is copied
+ * with what has.  Device pixels. */
+#define TILE_WIDTH 128
+#define TILE_HEIGHT 128
 
 struct _RwRaster
 {
   /* The picture. */
   cairo_surface_t *surface;
-  GPtrArray       *tiles; /* of GskRenderNode; NULL: there is no picture */
+  GPtrArray       *tiles; /* of GskRenderNode, by rows; NULL: there is no picture */
   RwStamps        *stamps;
   RwRasterJob      painted; /* as it was then; the pointers are only compared */
 
-  GPtrArray      *patches; /* of GskRenderNode; NULL: to be found again */
-  cairo_region_t *patched; /* by them, pixels of the widget */
-  Pad             pads[2];
-  int             pad; /* the one that was painted on last */
+  GskRenderNode *shown; /* picture and patches; NULL: to be put together again */
+  Pad            pads[2];
+  int            pad; /* the one that was painted on last */
 };
 
 /* While things move, what has moved by less than this has not moved, pixels. */
@@ -47,8 +47,7 @@ rw_raster_new (void)
 void
 rw_raster_touch (RwRaster *self)
 {
-  g_clear_pointer (&self->patches, g_ptr_array_unref);
-  g_clear_pointer (&self->patched, cairo_region_destroy);
+  g_clear_pointer (&self->shown, gsk_render_node_unref);
 }
 
 void
@@ -104,86 +103,88 @@ tile_height (const RwRasterJob *job)
   return (double) TILE_HEIGHT / job->device_scale;
 }
 
-/* Adds the tiles of the picture that a box touches, as far as they are in sight: so each tile is shown from the
- * picture or from a patch, and none of them twice. */
-static void
-add_box (const RwRaster *self, const RwRasterJob *job, RwBox box, cairo_region_t *region)
+/* The tiles in sight, in pixels from the sheet's origin.  They are those of the picture, wherever it has been
+ * moved to. */
+static RwGrid *
+grid_in_sight (const RwRaster *self, const RwRasterJob *job)
 {
   double wide = tile_width (job), high = tile_height (job);
   RwPoint shift = is_usable (self, job) ? shift_of (self, job) : (RwPoint){ 0, 0 };
-  RwBox all = { shift.x + wide * floor ((box.x0 - shift.x) / wide), shift.y + high * floor ((box.y0 - shift.y) / high),
-                shift.x + wide * ceil ((box.x1 - shift.x) / wide), shift.y + high * ceil ((box.y1 - shift.y) / high) };
-  RwBox seen = { MAX (all.x0, 0), MAX (all.y0, 0), MIN (all.x1, job->width), MIN (all.y1, job->height) };
-  cairo_rectangle_int_t area = { (int) seen.x0, (int) seen.y0, (int) (seen.x1 - seen.x0),
-                                 (int) (seen.y1 - seen.y0) };
+  RwPoint origin = { job->place.x - shift.x, job->place.y - shift.y };
+  RwBox area = { wide * floor (-shift.x / wide) - origin.x, high * floor (-shift.y / high) - origin.y,
+                 job->width - job->place.x, job->height - job->place.y };
 
-  if (area.width > 0 && area.height > 0)
-    cairo_region_union_rectangle (region, &area);
+  return rw_grid_new (area, wide, high);
 }
 
 /* Strips that have come into sight at the sides of a moved picture. */
 static void
-add_strips (const RwRaster *self, const RwRasterJob *job, cairo_region_t *region)
+touch_strips (const RwRaster *self, const RwRasterJob *job, RwGrid *grid)
 {
-  RwPoint d = shift_of (self, job);
+  RwPoint d = shift_of (self, job), at = { -job->place.x, -job->place.y };
   double w = job->width, h = job->height;
 
   if (d.x != 0)
-    add_box (self, job, d.x > 0 ? (RwBox){ 0, 0, d.x, h } : (RwBox){ w + d.x, 0, w, h }, region);
+    rw_grid_touch_box (grid, d.x > 0 ? (RwBox){ at.x, at.y, at.x + d.x, at.y + h }
+                                     : (RwBox){ at.x + w + d.x, at.y, at.x + w, at.y + h });
   if (d.y != 0)
-    add_box (self, job, d.y > 0 ? (RwBox){ 0, 0, w, d.y } : (RwBox){ 0, h + d.y, w, h }, region);
+    rw_grid_touch_box (grid, d.y > 0 ? (RwBox){ at.x, at.y, at.x + w, at.y + d.y }
+                                     : (RwBox){ at.x, at.y + h + d.y, at.x + w, at.y + h });
 }
 
-static void
-add_changes (const RwRaster *self, const RwRasterJob *job, double grain, cairo_region_t *region)
+/* The tiles where the picture does not show the drawing as it is, down to grain. */
+static RwGrid *
+wrong_tiles (const RwRaster *self, const RwRasterJob *job, double grain)
 {
-  g_autoptr (RwStamps) stamps = rw_stamps_new (job->layout, job->ghost);
-  g_autoptr (GArray) changed = rw_stamps_diff (self->stamps, stamps, grain);
-
-  for (guint i = 0; i < changed->len; i++)
-    {
-      RwBox box = g_array_index (changed, RwBox, i);
-
-      add_box (self, job, (RwBox){ box.x0 + job->place.x, box.y0 + job->place.y, box.x1 + job->place.x,
-                                   box.y1 + job->place.y }, region);
-    }
-}
-
-/* Boxes that cover the region and do not overlap: they are painted at the same time. */
-static GArray *
-boxes_of (const cairo_region_t *region)
-{
-  GArray *boxes = g_array_new (FALSE, FALSE, sizeof (RwBox));
-
-  for (int i = 0; i < cairo_region_num_rectangles (region); i++)
-    {
-      cairo_rectangle_int_t area;
-      RwBox box;
-
-      cairo_region_get_rectangle (region, i, &area);
-      box = (RwBox){ area.x, area.y, area.x + area.width, area.y + area.height };
-      g_array_append_val (boxes, box);
-    }
-  return boxes;
-}
-
-/* Where the picture does not show the drawing as it is, down to grain; pixels. */
-static cairo_region_t *
-wrong_region (const RwRaster *self, const RwRasterJob *job, double grain)
-{
-  cairo_region_t *region = cairo_region_create ();
+  RwGrid *grid = grid_in_sight (self, job);
 
   if (is_usable (self, job))
     {
-      add_strips (self, job, region);
-      add_changes (self, job, grain, region);
+      g_autoptr (RwStamps) stamps = rw_stamps_new (job->layout, job->ghost);
+
+      touch_strips (self, job, grid);
+      rw_stamps_touch_changes (self->stamps, stamps, grain, grid);
     }
   else
-    add_box (self, job, (RwBox){ 0, 0, job->width, job->height }, region);
-  return region;
+    rw_grid_touch_box (grid, (RwBox){ -HUGE_VAL, -HUGE_VAL, HUGE_VAL, HUGE_VAL });
+  return grid;
 }
 
-/* ---- tiles ---- */
+/* What is in sight of columns first to before end of a row; pixels of the widget. */
+static RwBox
+box_of (const RwGrid *grid, const RwRasterJob *job, int row, int first, int end)
+{
+  RwPoint corner = { grid->corner.x + job->place.x, grid->corner.y + job->place.y };
+
+  return (RwBox){ MAX (floor (corner.x + first * grid->wide), 0), MAX (floor (corner.y + row * grid->high), 0),
+                  MIN (ceil (corner.x + end * grid->wide), job->width),
+                  MIN (ceil (corner.y + (row + 1) * grid->high), job->height) };
+}
+
+/* Boxes that cover the touched tiles and do not overlap: they are painted at the same time. */
+static GArray *
+boxes_of (const RwGrid *grid, const RwRasterJob *job)
+{
+  GArray *boxes = g_array_new (FALSE, FALSE, sizeof (RwBox));
+
+  for (int row = 0; row < grid->rows; row++)
+    for (int first = 0, end; first < grid->columns; first = end + 1)
+      {
+        const guint8 *touched = grid->touched + row * grid->columns;
+
+        for (end = first; end < grid->columns && touched[end]; end++)
+          ;
+        if (end > first)
+          {
+            RwBox box = box_of (grid, job, row, first, end);
+
+            g_array_append_val (boxes, box);
+          }
+      }
+  return boxes;
+}
+
+/* ---- the picture ---- */
 
 /* Drawn, not shown as a texture, which the renderer would have to convert anew in every frame, in sight or
  * not. */
@@ -201,19 +202,24 @@ tile_node (cairo_surface_t *surface, RwBox tile)
   return node;
 }
 
-/* Cuts a box of the widget into tiles and adds their nodes. */
-static void
-add_tiles (GPtrArray *nodes, const RwRasterJob *job, RwBox box, cairo_surface_t *surface)
+static int
+columns_of (const RwRasterJob *job)
 {
-  double wide = tile_width (job), high = tile_height (job);
-
-  for (double y = box.y0; y < box.y1; y += high)
-    for (double x = box.x0; x < box.x1; x += wide)
-      g_ptr_array_add (nodes, tile_node (surface, (RwBox){ x, y, MIN (x + wide, box.x1),
-                                                           MIN (y + high, box.y1) }));
+  return (int) ceil (job->width / tile_width (job));
 }
 
-/* ---- the picture ---- */
+static GPtrArray *
+tiles_of (const RwRasterJob *job, cairo_surface_t *surface)
+{
+  GPtrArray *tiles = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
+  double wide = tile_width (job), high = tile_height (job);
+
+  for (double y = 0; y < job->height; y += high)
+    for (int i = 0; i < columns_of (job); i++)
+      g_ptr_array_add (tiles, tile_node (surface, (RwBox){ i * wide, y, MIN ((i + 1) * wide, job->width),
+                                                           MIN (y + high, job->height) }));
+  return tiles;
+}
 
 static cairo_surface_t *
 surface_new (const RwRasterJob *job)
@@ -252,8 +258,7 @@ paint_picture (RwRaster *self, const RwRasterJob *job, const GArray *wrong)
 
   rw_raster_forget (self);
   self->surface = surface;
-  self->tiles = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
-  add_tiles (self->tiles, job, (RwBox){ 0, 0, job->width, job->height }, surface);
+  self->tiles = tiles_of (job, surface);
   self->stamps = rw_stamps_new (job->layout, job->ghost);
   self->painted = *job;
 }
@@ -262,13 +267,12 @@ paint_picture (RwRaster *self, const RwRasterJob *job, const GArray *wrong)
 static void
 refresh_picture (RwRaster *self, const RwRasterJob *job)
 {
-  cairo_region_t *region = wrong_region (self, job, 0);
-  g_autoptr (GArray) wrong = boxes_of (region);
+  g_autoptr (RwGrid) grid = wrong_tiles (self, job, 0);
+  g_autoptr (GArray) wrong = boxes_of (grid, job);
   RwPoint shift = shift_of (self, job);
 
   if (self->tiles == NULL || wrong->len > 0 || shift.x != 0 || shift.y != 0)
     paint_picture (self, job, wrong);
-  cairo_region_destroy (region);
 }
 
 /* ---- the patches ---- */
@@ -284,66 +288,70 @@ turn_pad (RwRaster *self, const RwRasterJob *job)
     {
       clear_pad (pad);
       pad->pixels = g_malloc ((gsize) rw_bands_stride (job) * (gsize) (job->height * job->device_scale));
-      pad->surface = rw_bands_surface (job, pad->pixels, (RwBox){ 0, 0, job->width, job->height });
+      pad->surface = rw_bands_surface (job, pad->pixels);
       pad->made_for = *job;
     }
   return pad;
 }
 
+/* ---- both ---- */
+
+/* The node of the picture for a tile in sight. */
+static GskRenderNode *
+picture_node (const RwRaster *self, const RwRasterJob *job, const RwGrid *grid, int row, int column)
+{
+  RwPoint shift = shift_of (self, job);
+  GskRenderNode *node, *moved;
+  GskTransform *transform;
+  int x = (int) lround ((grid->corner.x + job->place.x - shift.x) / grid->wide) + column;
+  int y = (int) lround ((grid->corner.y + job->place.y - shift.y) / grid->high) + row;
+
+  node = g_ptr_array_index (self->tiles, y * columns_of (job) + x);
+  if (shift.x == 0 && shift.y == 0)
+    return gsk_render_node_ref (node);
+  transform = gsk_transform_translate (NULL, &GRAPHENE_POINT_INIT (shift.x, shift.y));
+  moved = gsk_transform_node_new (node, transform);
+  gsk_transform_unref (transform);
+  return moved;
+}
+
+/* One node for each tile in sight, always in the same order: the renderer compares them one by one with those of the
+ * last frame, and paints anew where they differ. */
+static GskRenderNode *
+put_together (const RwRaster *self, const RwRasterJob *job, const RwGrid *patched)
+{
+  g_autoptr (GPtrArray) nodes = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
+
+  for (int row = 0; row < patched->rows; row++)
+    for (int i = 0; i < patched->columns; i++)
+      if (patched->touched[row * patched->columns + i])
+        g_ptr_array_add (nodes, tile_node (self->pads[self->pad].surface, box_of (patched, job, row, i, i + 1)));
+      else
+        g_ptr_array_add (nodes, picture_node (self, job, patched, row, i));
+  return gsk_container_node_new ((GskRenderNode **) nodes->pdata, nodes->len);
+}
+
 static void
 paint_patches (RwRaster *self, const RwRasterJob *job)
 {
-  g_autoptr (GArray) wrong = NULL;
-  Pad *pad;
+  g_autoptr (RwGrid) grid = wrong_tiles (self, job, COARSE);
+  g_autoptr (GArray) wrong = boxes_of (grid, job);
 
-  self->patched = wrong_region (self, job, COARSE);
-  self->patches = g_ptr_array_new_with_free_func ((GDestroyNotify) gsk_render_node_unref);
-  wrong = boxes_of (self->patched);
-  if (wrong->len == 0)
-    return;
-
-  pad = turn_pad (self, job);
-  rw_bands_paint (job, wrong, pad->pixels, TRUE);
-  for (guint i = 0; i < wrong->len; i++)
-    add_tiles (self->patches, job, g_array_index (wrong, RwBox, i), pad->surface);
-}
-
-/* ---- both ---- */
-
-/* Is there anything of a tile beside the patches? */
-static gboolean
-shows (const RwRaster *self, const GskRenderNode *tile, RwPoint shift)
-{
-  graphene_rect_t bounds;
-  cairo_rectangle_int_t area;
-
-  gsk_render_node_get_bounds ((GskRenderNode *) tile, &bounds);
-  area = (cairo_rectangle_int_t){ (int) (bounds.origin.x + shift.x), (int) (bounds.origin.y + shift.y),
-                                  (int) bounds.size.width, (int) bounds.size.height };
-  return cairo_region_contains_rectangle (self->patched, &area) != CAIRO_REGION_OVERLAP_IN;
+  if (wrong->len > 0)
+    rw_bands_paint (job, wrong, turn_pad (self, job)->pixels, TRUE);
+  self->shown = put_together (self, job, grid);
 }
 
 void
 rw_raster_append (RwRaster *self, GtkSnapshot *snapshot, const RwRasterJob *job, gboolean moving)
 {
-  RwPoint shift;
-
   if (job->width < 1 || job->height < 1)
     return;
-  if (self->patches == NULL)
+  if (self->shown == NULL)
     {
       if (self->tiles == NULL || !moving)
         refresh_picture (self, job);
       paint_patches (self, job);
     }
-
-  shift = shift_of (self, job);
-  gtk_snapshot_save (snapshot);
-  gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (shift.x, shift.y));
-  for (guint i = 0; i < self->tiles->len; i++)
-    if (shows (self, g_ptr_array_index (self->tiles, i), shift))
-      gtk_snapshot_append_node (snapshot, g_ptr_array_index (self->tiles, i));
-  gtk_snapshot_restore (snapshot);
-  for (guint i = 0; i < self->patches->len; i++)
-    gtk_snapshot_append_node (snapshot, g_ptr_array_index (self->patches, i));
+  gtk_snapshot_append_node (snapshot, self->shown);
 }

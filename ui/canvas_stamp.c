@@ -3,15 +3,19 @@
 #include <math.h>
 
 #include "canvas_view.h"
+#include "sheet/trace.h"
 
 /* Half of the widest line, and what antialiasing adds, pixels. */
 #define LINE_REACH 3.0
 
-/* Boxes are put together where that adds less than a tenth, or as much as a small patch costs anyway.  On a large
- * screen pixels cost more than boxes: each goes through memory half a dozen times on its way to the eye. */
-#define WASTE 1.1
-#define SMALL_AREA 1000.0
-#define BOXES_MAX 24
+/* How far a piece may stray from its curve, pixels: well within that reach. */
+#define STRAY 0.5
+
+/* A part on so few tiles is taken by its box. */
+#define FEW_TILES 2
+
+/* Radians to a piece of an angle's dimension line. */
+#define ARC_STEP 0.1
 
 /* Less than a thousandth of a micrometre is noise. */
 #define NOISE 1e-6
@@ -29,16 +33,18 @@ typedef enum
 
 typedef struct
 {
-  guint64 key;
-  guint64 look;         /* all but its points */
-  guint   first, count; /* of points, pixels */
-  RwBox   box;          /* pixels, y up */
+  guint64  key;
+  guint64  look;         /* all but where it is */
+  guint    first, count; /* of pieces */
+  RwBox    box;
+  gboolean filled;
 } Stamp;
 
+/* Pixels from the sheet's origin, y down. */
 struct _RwStamps
 {
   GArray *stamps;
-  GArray *points;
+  GArray *pieces; /* of RwPiece: outlines, and what stands for a text's place */
 };
 
 /* ---- hashes (FNV-1a, 64 bit) ---- */
@@ -140,84 +146,95 @@ rw_path_box (const RwSheet *sheet, const RwItem *item)
 
 /* ---- stamps ---- */
 
-static void
-add_point (RwStamps *self, RwPoint p, double scale)
+typedef struct
 {
-  RwPoint pixels = { p.x * scale, p.y * scale };
+  RwStamps *stamps;
+  double    scale;
+} Tracing;
 
-  g_array_append_val (self->points, pixels);
+static RwPoint
+to_pixels (RwPoint p, double scale)
+{
+  return (RwPoint){ p.x * scale, -p.y * scale };
 }
 
 static void
-add_arc (RwStamps *self, RwPoint centre, double radius, double a0, double a1, double scale)
+add_piece (RwPoint a, RwPoint b, gpointer data)
 {
-  add_point (self, centre, scale);
-  add_point (self, (RwPoint){ radius, 0 }, scale);
-  add_point (self, on_circle (centre, radius, a0), scale);
-  add_point (self, on_circle (centre, radius, a1), scale);
+  const Tracing *tracing = data;
+  RwPiece piece = { to_pixels (a, tracing->scale), to_pixels (b, tracing->scale) };
+
+  g_array_append_val (tracing->stamps->pieces, piece);
 }
 
-/* Ends a stamp whose points are those from first on. */
+/* Ends a stamp whose pieces are those from first on. */
 static void
-add_stamp (RwStamps *self, guint64 key, guint64 look, guint first, RwBox box, double scale)
+add_stamp (RwStamps *self, Stamp stamp, RwBox box, double scale)
 {
-  Stamp stamp = { key, look, first, self->points->len - first,
-                  { box.x0 * scale, box.y0 * scale, box.x1 * scale, box.y1 * scale } };
-
+  stamp.count = self->pieces->len - stamp.first;
+  stamp.box = (RwBox){ box.x0 * scale, -box.y1 * scale, box.x1 * scale, -box.y0 * scale };
   g_array_append_val (self->stamps, stamp);
 }
 
 static void
 stamp_path (RwStamps *self, const RwSheet *sheet, const RwItem *item, double zoom, guint64 key)
 {
-  guint64 look = mix (mix (HASH_START, item->pen), item->tint);
-  guint first = self->points->len;
+  Tracing tracing = { self, zoom };
+  Stamp stamp = { key, mix (mix (HASH_START, item->pen), item->tint), .first = self->pieces->len };
 
-  for (int i = 0; i < item->op_count; i++)
+  stamp.filled = item->tint != RW_TINT_NONE;
+  rw_trace (sheet, item, STRAY / zoom, stamp.filled, add_piece, &tracing);
+  add_stamp (self, stamp, rw_path_box (sheet, item), zoom);
+}
+
+static void
+add_arc (const Tracing *tracing, const RwPlacedMark *mark)
+{
+  int count = (int) ceil (fabs (mark->a1 - mark->a0) / ARC_STEP) + 1;
+  RwPoint before = on_circle (mark->p[0], mark->radius, mark->a0);
+
+  for (int i = 1; i <= count; i++)
     {
-      const RwPathOp *op = &g_array_index (sheet->ops, RwPathOp, item->op_first + i);
+      RwPoint after = on_circle (mark->p[0], mark->radius, mark->a0 + (mark->a1 - mark->a0) * i / count);
 
-      look = mix (look, op->verb);
-      if (op->verb == RW_VERB_ARC)
-        add_arc (self, op->p[0], op->radius, op->a0, op->a1, zoom);
-      else
-        for (int k = 0; k < points_of (op); k++)
-          add_point (self, op->p[k], zoom);
+      add_piece (before, after, (gpointer) tracing);
+      before = after;
     }
-  add_stamp (self, key, look, first, rw_path_box (sheet, item), zoom);
 }
 
 static void
 stamp_mark (RwStamps *self, const RwPlacedMark *mark, int n)
 {
-  double scale = RW_PX_PER_PAPER_MM;
-  guint first = self->points->len;
+  Tracing tracing = { self, RW_PX_PER_PAPER_MM };
+  Stamp stamp = { KEY (PART_MARK + mark->kind, mark->item, n), mark->kind, .first = self->pieces->len };
   RwBox box = no_box ();
 
   if (mark->kind == RW_MARK_ARC)
     {
-      add_arc (self, mark->p[0], mark->radius, mark->a0, mark->a1, scale);
+      add_arc (&tracing, mark);
       include_arc (&box, mark->p[0], mark->radius, mark->a0, mark->a1);
     }
   else
-    for (int i = 0; i < (mark->kind == RW_MARK_HEAD ? 3 : 2); i++)
+    for (int i = 0, count = mark->kind == RW_MARK_HEAD ? 3 : 2; i < count; i++)
       {
-        add_point (self, mark->p[i], scale);
+        add_piece (mark->p[i], mark->p[(i + 1) % count], &tracing);
         include (&box, mark->p[i]);
       }
-  add_stamp (self, KEY (PART_MARK + mark->kind, mark->item, n), mark->kind, first, box, scale);
+  add_stamp (self, stamp, box, tracing.scale);
 }
 
+/* Its box is touched, not its one piece. */
 static void
-stamp_text (RwStamps *self, const RwPlacedText *text, int n)
+stamp_text (RwStamps *self, const RwPlacedText *text)
 {
-  guint64 look = mix (mix_number (mix_number (HASH_START, text->turn), text->size), text->figure);
-  guint first = self->points->len;
+  Tracing tracing = { self, RW_PX_PER_PAPER_MM };
+  Stamp stamp = { KEY (PART_TEXT, text->item, 0), .first = self->pieces->len };
 
+  stamp.look = mix (mix_number (mix_number (HASH_START, text->turn), text->size), text->figure);
   for (const char *p = text->text; *p != '\0'; p++)
-    look = mix (look, (guchar) *p);
-  add_point (self, text->at, RW_PX_PER_PAPER_MM);
-  add_stamp (self, KEY (PART_TEXT, text->item, n), look, first, text->box, RW_PX_PER_PAPER_MM);
+    stamp.look = mix (stamp.look, (guchar) *p);
+  add_piece (text->at, text->at, &tracing);
+  add_stamp (self, stamp, text->box, tracing.scale);
 }
 
 RwStamps *
@@ -227,8 +244,8 @@ rw_stamps_new (const RwLayout *layout, const RwSheet *ghost)
   RwStamps *self = g_new (RwStamps, 1);
   int n = 0;
 
-  self->stamps = g_array_new (FALSE, FALSE, sizeof (Stamp));
-  self->points = g_array_new (FALSE, FALSE, sizeof (RwPoint));
+  self->stamps = g_array_sized_new (FALSE, FALSE, sizeof (Stamp), 2048);
+  self->pieces = g_array_sized_new (FALSE, FALSE, sizeof (RwPiece), 8192);
   for (guint i = 0; i < layout->sheet->items->len; i++)
     {
       const RwItem *item = &g_array_index (layout->sheet->items, RwItem, i);
@@ -250,7 +267,7 @@ rw_stamps_new (const RwLayout *layout, const RwSheet *ghost)
       stamp_mark (self, mark, n);
     }
   for (guint i = 0; i < layout->texts->len; i++)
-    stamp_text (self, &g_array_index (layout->texts, RwPlacedText, i), 0);
+    stamp_text (self, &g_array_index (layout->texts, RwPlacedText, i));
   return self;
 }
 
@@ -260,87 +277,32 @@ rw_stamps_free (RwStamps *self)
   if (self == NULL)
     return;
   g_array_unref (self->stamps);
-  g_array_unref (self->points);
+  g_array_unref (self->pieces);
   g_free (self);
-}
-
-/* ---- few boxes out of many ---- */
-
-static double
-area (RwBox box)
-{
-  return (box.x1 - box.x0) * (box.y1 - box.y0);
-}
-
-/* What two boxes cost more as one than each by itself. */
-static double
-waste (RwBox a, RwBox b)
-{
-  return area (both (a, b)) - WASTE * (area (a) + area (b)) - SMALL_AREA;
-}
-
-/* Puts the two together that suit each other best, if they suit each other or must. */
-static gboolean
-merge_best (GArray *boxes, gboolean must)
-{
-  double least = must ? HUGE_VAL : 0;
-  guint first = 0, second = 0;
-
-  for (guint i = 0; i < boxes->len; i++)
-    for (guint j = i + 1; j < boxes->len; j++)
-      {
-        double w = waste (g_array_index (boxes, RwBox, i), g_array_index (boxes, RwBox, j));
-
-        if (w < least)
-          {
-            least = w;
-            first = i;
-            second = j;
-          }
-      }
-  if (first == second)
-    return FALSE;
-  g_array_index (boxes, RwBox, first) = both (g_array_index (boxes, RwBox, first),
-                                              g_array_index (boxes, RwBox, second));
-  g_array_remove_index_fast (boxes, second);
-  return TRUE;
-}
-
-/* From y up to y down, on whole pixels, with room for the lines. */
-static void
-add_box (GArray *boxes, RwBox up)
-{
-  RwBox box = { floor (up.x0 - LINE_REACH), floor (-up.y1 - LINE_REACH), ceil (up.x1 + LINE_REACH),
-                ceil (-up.y0 + LINE_REACH) };
-
-  for (guint i = 0; i < boxes->len; i++)
-    {
-      RwBox *other = &g_array_index (boxes, RwBox, i);
-
-      if (waste (*other, box) <= 0)
-        {
-          *other = both (*other, box);
-          return;
-        }
-    }
-  g_array_append_val (boxes, box);
-  if (boxes->len > 2 * BOXES_MAX)
-    merge_best (boxes, TRUE);
 }
 
 /* ---- differences ---- */
 
-static gboolean
-same_points (const RwStamps *a, const Stamp *x, const RwStamps *b, const Stamp *y, double grain)
+static const RwPiece *
+pieces_of (const RwStamps *self, const Stamp *stamp)
 {
-  for (guint i = 0; i < x->count; i++)
-    {
-      RwPoint p = g_array_index (a->points, RwPoint, x->first + i);
-      RwPoint q = g_array_index (b->points, RwPoint, y->first + i);
+  return &g_array_index (self->pieces, RwPiece, stamp->first);
+}
 
-      if (fabs (p.x - q.x) > grain || fabs (p.y - q.y) > grain)
-        return FALSE;
-    }
+static gboolean
+is_near (RwPoint a, RwPoint b, double grain)
+{
+  return fabs (a.x - b.x) <= grain && fabs (a.y - b.y) <= grain;
+}
+
+static gboolean
+same_pieces (const RwStamps *a, const Stamp *x, const RwStamps *b, const Stamp *y, double grain)
+{
+  const RwPiece *p = pieces_of (a, x), *q = pieces_of (b, y);
+
+  for (guint i = 0; i < x->count; i++)
+    if (!is_near (p[i].a, q[i].a, grain) || !is_near (p[i].b, q[i].b, grain))
+      return FALSE;
   return TRUE;
 }
 
@@ -358,10 +320,52 @@ by_key (const RwStamps *self)
   return table;
 }
 
-GArray *
-rw_stamps_diff (const RwStamps *a, const RwStamps *b, double grain)
+static RwBox
+reached (RwBox box)
 {
-  GArray *boxes = g_array_new (FALSE, FALSE, sizeof (RwBox));
+  return (RwBox){ box.x0 - LINE_REACH, box.y0 - LINE_REACH, box.x1 + LINE_REACH, box.y1 + LINE_REACH };
+}
+
+static gboolean
+is_small (const RwGrid *grid, const Stamp *stamp)
+{
+  return stamp->count < 2 || rw_grid_count (grid, reached (stamp->box)) <= FEW_TILES;
+}
+
+static void
+touch_outline (const RwStamps *self, const Stamp *stamp, RwGrid *grid)
+{
+  if (is_small (grid, stamp))
+    rw_grid_touch_box (grid, reached (stamp->box));
+  else
+    for (guint i = 0; i < stamp->count; i++)
+      rw_grid_touch_line (grid, pieces_of (self, stamp)[i], LINE_REACH);
+}
+
+/* x or y is NULL where the part is missing. */
+static void
+touch_both (const RwStamps *a, const Stamp *x, const RwStamps *b, const Stamp *y, RwGrid *grid)
+{
+  gboolean filled = (x != NULL && x->filled) || (y != NULL && y->filled);
+  gboolean repainted = x != NULL && y != NULL && x->look != y->look;
+
+  if (x != NULL)
+    touch_outline (a, x, grid);
+  if (y != NULL)
+    touch_outline (b, y, grid);
+  if (filled && repainted)
+    {
+      rw_grid_touch_box (grid, x->box);
+      rw_grid_touch_box (grid, y->box);
+    }
+  else if (filled && (x == NULL || y == NULL || !is_small (grid, x) || !is_small (grid, y)))
+    rw_grid_touch_difference (grid, x != NULL ? pieces_of (a, x) : NULL, x != NULL ? (int) x->count : 0,
+                              y != NULL ? pieces_of (b, y) : NULL, y != NULL ? (int) y->count : 0);
+}
+
+void
+rw_stamps_touch_changes (const RwStamps *a, const RwStamps *b, double grain, RwGrid *grid)
+{
   g_autoptr (GHashTable) others = by_key (b);
   GHashTableIter iter;
   gpointer left;
@@ -371,20 +375,14 @@ rw_stamps_diff (const RwStamps *a, const RwStamps *b, double grain)
       const Stamp *x = &g_array_index (a->stamps, Stamp, i);
       const Stamp *y = g_hash_table_lookup (others, &x->key);
       gboolean same = y != NULL && x->look == y->look && x->count == y->count
-                      && same_points (a, x, b, y, MAX (grain, NOISE));
+                      && same_pieces (a, x, b, y, MAX (grain, NOISE));
 
       if (!same)
-        add_box (boxes, x->box);
-      if (!same && y != NULL)
-        add_box (boxes, y->box);
+        touch_both (a, x, b, y, grid);
       if (y != NULL)
         g_hash_table_remove (others, &x->key);
     }
   g_hash_table_iter_init (&iter, others);
   while (g_hash_table_iter_next (&iter, NULL, &left))
-    add_box (boxes, ((const Stamp *) left)->box);
-
-  while (merge_best (boxes, boxes->len > BOXES_MAX))
-    ;
-  return boxes;
+    touch_both (NULL, NULL, b, left, grid);
 }

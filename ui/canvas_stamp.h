@@ -2,6 +2,7 @@
 #pragma once
 
 #include "sheet/layout.h"
+#include "canvas_grid.h"
 
 typedef struct _RwStamps RwStamps;
 
@@ -10,10 +11,9 @@ RwStamps *rw_stamps_new  (const RwLayout *layout, const RwSheet *ghost);
 void      rw_stamps_free (RwStamps *stamps);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwStamps, rw_stamps_free)
 
-/* Boxes round what looks otherwise in one of two drawings than in the other, or has moved by more than grain
- * pixels; in pixels from the sheet's origin, y down, on whole numbers.  What lies close is put together, so
- * that they are few.  An array of RwBox; empty: the two are the same. */
-GArray *rw_stamps_diff (const RwStamps *a, const RwStamps *b, double grain);
+/* Touches the tiles on which one of two drawings looks otherwise than the other, or something has moved by more
+ * than grain pixels.  The grid's pixels are from the sheet's origin. */
+void rw_stamps_touch_changes (const RwStamps *a, const RwStamps *b, double grain, RwGrid *grid);
 
 /* Of a path alone, whatever pen and tint; the same for two that lie on each other. */
 guint64 rw_path_hash (const RwSheet *sheet, const RwItem *item);

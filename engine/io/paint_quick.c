@@ -2,20 +2,27 @@
 
 #include <math.h>
 
+#include "quick_line.h"
 #include "sheet/trace.h"
 
 /* How far a piece may stray from a curve, pixels. */
 #define STRAY 0.15
 
-/* Where a line turns by more than this (the cosine of 15 degrees) its pieces run past the corner. */
-#define CORNER 0.966
-
-/* A shape of the sheet, in pieces. */
+/* A run of pieces. */
 typedef struct
 {
-  const RwItem *item;
-  int           first, count; /* of the pieces */
-  RwBox         box;          /* round them, pixels */
+  int first, count;
+} Run;
+
+/* A shape of the sheet. */
+typedef struct
+{
+  RwTint      tint;
+  RwPen       pen;
+  Run         area;  /* its outline, where it has a tint */
+  Run         lines; /* what a pen paints of it */
+  RwQuickLine line;
+  RwBox       box;   /* round its outline, pixels */
 } Shape;
 
 struct _RwQuick
@@ -23,7 +30,7 @@ struct _RwQuick
   const RwPalette *palette;
   double           scale;
   GArray          *shapes; /* of Shape, in order of painting */
-  GArray          *pieces; /* of RwPiece */
+  GArray          *pieces; /* of RwPiece: areas and lines */
 };
 
 /* ---- getting ready ---- */
@@ -32,7 +39,8 @@ typedef struct
 {
   RwQuick *quick;
   RwPoint  origin;
-  double   zoom; /* pixels per mm of the sheet */
+  double   zoom;    /* pixels per mm of the sheet */
+  GArray  *outline; /* of RwPiece: of the shape that is being gathered */
   RwBox    box;
 } Gathering;
 
@@ -56,21 +64,41 @@ gather_piece (RwPoint a, RwPoint b, gpointer data)
 
   include (&gathering->box, piece.a);
   include (&gathering->box, piece.b);
-  g_array_append_val (gathering->quick->pieces, piece);
+  g_array_append_val (gathering->outline, piece);
+}
+
+static Run
+keep (RwQuick *quick, const GArray *pieces)
+{
+  Run run = { (int) quick->pieces->len, (int) pieces->len };
+
+  g_array_append_vals (quick->pieces, pieces->data, pieces->len);
+  return run;
 }
 
 static void
 gather_shape (Gathering *gathering, const RwSheet *sheet, const RwItem *item)
 {
   RwQuick *quick = gathering->quick;
-  Shape shape = { .item = item, .first = (int) quick->pieces->len };
+  const GArray *outline = gathering->outline;
+  Shape shape = { .tint = item->tint, .pen = item->pen };
 
   gathering->box = (RwBox){ HUGE_VAL, HUGE_VAL, -HUGE_VAL, -HUGE_VAL };
+  g_array_set_size (gathering->outline, 0);
   rw_trace (sheet, item, STRAY / gathering->zoom, FALSE, gather_piece, gathering);
-  shape.count = (int) quick->pieces->len - shape.first;
+  if (outline->len == 0)
+    return;
   shape.box = gathering->box;
-  if (shape.count > 0)
-    g_array_append_val (quick->shapes, shape);
+  if (item->tint != RW_TINT_NONE)
+    shape.area = keep (quick, outline);
+  if (item->pen != RW_PEN_NONE)
+    {
+      shape.line = rw_quick_line (item->pen, quick->palette, quick->scale);
+      shape.lines.first = (int) quick->pieces->len;
+      rw_quick_line_cut (&shape.line, outline, item->op_count == 2, quick->pieces);
+      shape.lines.count = (int) quick->pieces->len - shape.lines.first;
+    }
+  g_array_append_val (quick->shapes, shape);
 }
 
 static void
@@ -86,7 +114,8 @@ rw_quick_new (const RwLayout *layout, const RwSheet *ghost, const RwPalette *pal
               double scale)
 {
   RwQuick *quick = g_new (RwQuick, 1);
-  Gathering gathering = { quick, origin, layout->scale * scale, { 0, 0, 0, 0 } };
+  g_autoptr (GArray) outline = g_array_new (FALSE, FALSE, sizeof (RwPiece));
+  Gathering gathering = { quick, origin, layout->scale * scale, outline, { 0, 0, 0, 0 } };
 
   quick->palette = palette;
   quick->scale = scale;
@@ -108,154 +137,29 @@ rw_quick_free (RwQuick *quick)
   g_free (quick);
 }
 
-/* ---- strokes ---- */
-
-typedef struct
-{
-  const RwPixels   *pixels;
-  const RwPenStyle *style;
-  double            width;
-  guint32           colour;
-  double            dash[6]; /* pixels */
-  double            walked;  /* along the run, for the dashes */
-} Stroke;
-
-static guint32
-pixel_of (const RwColour *colour)
-{
-  return 0xff000000 | (guint32) lround (colour->r * 255) << 16 | (guint32) lround (colour->g * 255) << 8
-         | (guint32) lround (colour->b * 255);
-}
-
-/* The same widths as rw_paint() gives lines on a screen. */
-static Stroke
-stroke_of (const RwQuick *quick, const RwPixels *pixels, RwPen pen)
-{
-  const RwPenStyle *style = rw_pen_style (pen);
-  Stroke stroke = { .pixels = pixels, .style = style };
-
-  stroke.width = quick->palette->weight
-                 * MAX (style->width > RW_NARROW_MM ? 2 : 1, round (style->width * quick->scale));
-  stroke.colour = pixel_of (style->is_pale ? &quick->palette->pale : &quick->palette->ink);
-  for (int i = 0; i < style->dashes; i++)
-    stroke.dash[i] = MAX (style->dash[i] * quick->scale, 1);
-  return stroke;
-}
-
-static void
-stroke_piece (const Stroke *stroke, RwPiece piece)
-{
-  rw_scan_line (stroke->pixels, piece, stroke->width, stroke->colour, stroke->style->opacity);
-}
-
-static RwPoint
-way_of (RwPiece piece)
-{
-  double dx = piece.b.x - piece.a.x, dy = piece.b.y - piece.a.y, length = hypot (dx, dy);
-
-  return length > 0 ? (RwPoint){ dx / length, dy / length } : (RwPoint){ 0, 0 };
-}
-
-/* Is there a corner from one piece to the next, or does the line from there on run more along the other axis? */
-static gboolean
-is_corner (RwPiece before, RwPiece after)
-{
-  RwPoint a = way_of (before), b = way_of (after);
-
-  if (before.b.x != after.a.x || before.b.y != after.a.y)
-    return FALSE;
-  return a.x * b.x + a.y * b.y < CORNER || (fabs (a.x) >= fabs (a.y)) != (fabs (b.x) >= fabs (b.y));
-}
-
-/* A piece that runs past its corners by half of the line's width. */
-static RwPiece
-past_corners (const Stroke *stroke, const RwPiece *pieces, int count, int i)
-{
-  RwPiece piece = pieces[i];
-  RwPoint way = way_of (piece);
-  double by = stroke->width / 2;
-  const RwPiece *before = &pieces[i > 0 ? i - 1 : count - 1], *after = &pieces[i + 1 < count ? i + 1 : 0];
-
-  if (is_corner (*before, piece))
-    piece.a = (RwPoint){ piece.a.x - way.x * by, piece.a.y - way.y * by };
-  if (is_corner (pieces[i], *after))
-    piece.b = (RwPoint){ piece.b.x + way.x * by, piece.b.y + way.y * by };
-  return piece;
-}
-
-/* Cuts a piece into dashes, going on where the piece before it ended. */
-static void
-dash_piece (Stroke *stroke, RwPiece piece)
-{
-  double length = hypot (piece.b.x - piece.a.x, piece.b.y - piece.a.y), done = 0, whole = 0, phase;
-  RwPoint way = way_of (piece);
-  int i = 0;
-
-  for (int k = 0; k < stroke->style->dashes; k++)
-    whole += stroke->dash[k];
-  phase = fmod (stroke->walked, whole);
-  for (; phase >= stroke->dash[i]; i++)
-    phase -= stroke->dash[i];
-  while (done < length)
-    {
-      double end = MIN (done + stroke->dash[i] - phase, length);
-
-      if (i % 2 == 0)
-        stroke_piece (stroke, (RwPiece){ { piece.a.x + way.x * done, piece.a.y + way.y * done },
-                                         { piece.a.x + way.x * end, piece.a.y + way.y * end } });
-      done = end;
-      phase = 0;
-      i = (i + 1) % stroke->style->dashes;
-    }
-  stroke->walked += length;
-}
-
-static double
-on_pixel (double at, gboolean odd)
-{
-  return odd ? floor (at) + 0.5 : round (at);
-}
-
-/* Straight lines along an axis lie on whole pixels, as rw_paint() lays them. */
-static RwPiece
-snapped (const Stroke *stroke, RwPiece piece)
-{
-  gboolean odd = (int) stroke->width % 2;
-
-  if (piece.a.x == piece.b.x)
-    piece.a.x = piece.b.x = on_pixel (piece.a.x, odd);
-  else if (piece.a.y == piece.b.y)
-    piece.a.y = piece.b.y = on_pixel (piece.a.y, odd);
-  return piece;
-}
-
-static void
-stroke_shape (const RwQuick *quick, const RwPixels *pixels, const Shape *shape)
-{
-  const RwPiece *pieces = &g_array_index (quick->pieces, RwPiece, shape->first);
-  Stroke stroke = stroke_of (quick, pixels, shape->item->pen);
-  gboolean single = shape->item->op_count == 2 && shape->count == 1;
-
-  for (int i = 0; i < shape->count; i++)
-    {
-      RwPiece piece = single ? snapped (&stroke, pieces[i]) : pieces[i];
-
-      if (i > 0 && (pieces[i - 1].b.x != piece.a.x || pieces[i - 1].b.y != piece.a.y))
-        stroke.walked = 0;
-      if (stroke.style->dashes > 0)
-        dash_piece (&stroke, piece);
-      else
-        stroke_piece (&stroke, single ? piece : past_corners (&stroke, pieces, shape->count, i));
-    }
-}
-
 /* ---- all of it ---- */
 
 static gboolean
-in_sight (const Shape *shape, const RwPixels *pixels, double reach)
+in_sight (RwBox box, const RwPixels *pixels, double reach)
 {
-  return shape->box.x0 - reach < pixels->x1 && shape->box.x1 + reach > pixels->x0
-         && shape->box.y0 - reach < pixels->y1 && shape->box.y1 + reach > pixels->y0;
+  return box.x0 - reach < pixels->x1 && box.x1 + reach > pixels->x0 && box.y0 - reach < pixels->y1
+         && box.y1 + reach > pixels->y0;
+}
+
+static void
+paint_lines (const RwQuick *quick, const Shape *shape, const RwPixels *pixels)
+{
+  const RwPiece *pieces = &g_array_index (quick->pieces, RwPiece, shape->lines.first);
+
+  for (int i = 0; i < shape->lines.count; i++)
+    {
+      RwPiece piece = pieces[i];
+      RwBox box = { MIN (piece.a.x, piece.b.x), MIN (piece.a.y, piece.b.y), MAX (piece.a.x, piece.b.x),
+                    MAX (piece.a.y, piece.b.y) };
+
+      if (in_sight (box, pixels, shape->line.width))
+        rw_scan_line (pixels, piece, shape->line.width, shape->line.colour, shape->line.opacity);
+    }
 }
 
 void
@@ -263,17 +167,17 @@ rw_quick_paint (const RwQuick *quick, const RwPixels *pixels)
 {
   double reach = 2 * RW_WIDE_MM * quick->scale + 1;
 
-  rw_scan_clear (pixels, pixel_of (&quick->palette->paper));
+  rw_scan_clear (pixels, rw_quick_pixel (&quick->palette->paper));
   for (guint i = 0; i < quick->shapes->len; i++)
     {
       const Shape *shape = &g_array_index (quick->shapes, Shape, i);
-      const RwPiece *pieces = &g_array_index (quick->pieces, RwPiece, shape->first);
 
-      if (!in_sight (shape, pixels, reach))
+      if (!in_sight (shape->box, pixels, reach))
         continue;
-      if (shape->item->tint != RW_TINT_NONE)
-        rw_scan_fill (pixels, pieces, shape->count, pixel_of (&quick->palette->tint[shape->item->tint]));
-      if (shape->item->pen != RW_PEN_NONE)
-        stroke_shape (quick, pixels, shape);
+      if (shape->tint != RW_TINT_NONE)
+        rw_scan_fill (pixels, &g_array_index (quick->pieces, RwPiece, shape->area.first), shape->area.count,
+                      rw_quick_pixel (&quick->palette->tint[shape->tint]));
+      if (shape->pen != RW_PEN_NONE)
+        paint_lines (quick, shape, pixels);
     }
 }

@@ -188,7 +188,7 @@ sweep_of (const RwPixels *pixels, RwPiece piece, double width)
   gboolean onwards = level ? dx >= 0 : dy >= 0;
   RwPoint from = onwards ? piece.a : piece.b, to = onwards ? piece.b : piece.a;
   Sweep sweep = { .first = pixels->first };
-  double length = hypot (dx, dy), far = MAX (fabs (dx), fabs (dy));
+  double length = sqrt (dx * dx + dy * dy), far = MAX (fabs (dx), fabs (dy));
 
   sweep.along = level ? 1 : pixels->stride;
   sweep.across = level ? pixels->stride : 1;
