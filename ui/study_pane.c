@@ -8,6 +8,7 @@
 #include "plot_view.h"
 #include "study_output.h"
 #include "study_table.h"
+#include "temper_bar.h"
 #include "tuning_bar.h"
 #include "what_if_bar.h"
 #include "words.h"
@@ -30,7 +31,7 @@ struct _RwStudyPane
   gboolean    stale; /* changed while out of sight */
 
   GtkWidget *tools;
-  GtkWidget *what_if, *tuning; /* what is asked, over the plot */
+  GtkWidget *what_if, *tuning, *temper; /* what is asked, over the plot */
   GtkWidget *pages; /* GtkStack: plot, table, or a message */
   GtkWidget *plot;
   GtkWidget *table;
@@ -100,6 +101,8 @@ make_study (RwStudyPane *self)
     study = rw_what_if_bar_study (RW_WHAT_IF_BAR (self->what_if), translate);
   if (self->choice == TUNING)
     study = rw_tuning_bar_study (RW_TUNING_BAR (self->tuning), translate);
+  if (self->choice == RW_STUDY_TEMPERAMENT)
+    study = rw_temper_bar_study (RW_TEMPER_BAR (self->temper), translate);
   if (study != NULL)
     return study;
   return rw_study_new ((RwStudyKind) (self->choice % RW_STUDY_COUNT), rw_document_now (self->document), translate);
@@ -159,6 +162,7 @@ on_kind (RwStudyPane *self, GParamSpec *spec, GtkDropDown *chooser)
   self->choice = (int) gtk_drop_down_get_selected (chooser);
   gtk_widget_set_visible (self->what_if, self->choice == WHAT_IF);
   gtk_widget_set_visible (self->tuning, self->choice == TUNING);
+  gtk_widget_set_visible (self->temper, self->choice == RW_STUDY_TEMPERAMENT);
   on_changed (self);
 }
 
@@ -252,6 +256,7 @@ rw_study_pane_new (RwDocument *document)
   self->document = g_object_ref (document);
   self->what_if = add_bar (self, rw_what_if_bar_new (document));
   self->tuning = add_bar (self, rw_tuning_bar_new (document));
+  self->temper = add_bar (self, rw_temper_bar_new (document));
   g_signal_connect_object (document, "noted", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }

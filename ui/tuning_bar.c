@@ -6,6 +6,7 @@
 
 #include "model/retune.h"
 #include "access.h"
+#include "drop_down.h"
 #include "look.h"
 #include "words.h"
 #include "wrap_box.h"
@@ -15,7 +16,6 @@ struct _RwTuningBar
   GtkBox parent;
 
   RwDocument *document;
-  GtkWidget  *asked; /* holds what the maker chooses */
   GtkWidget  *names, *notes, *capo, *says, *apply;
   GArray     *offered; /* of int: rows of rw_tunings that the first drop-down offers after "as it is" */
   char       *set;     /* the strings that it is offered for, as notes */
@@ -37,16 +37,6 @@ static guint signals[SIGNAL_COUNT];
 /* ---- what is offered ---- */
 
 static void
-put_words (GtkWidget *drop_down, GPtrArray *words)
-{
-  g_autoptr (GtkStringList) list = NULL;
-
-  g_ptr_array_add (words, NULL);
-  list = gtk_string_list_new ((const char *const *) words->pdata);
-  gtk_drop_down_set_model (GTK_DROP_DOWN (drop_down), G_LIST_MODEL (list));
-}
-
-static void
 offer_tunings (RwTuningBar *self, const RwStringSet *set)
 {
   g_autoptr (GPtrArray) words = g_ptr_array_new ();
@@ -59,7 +49,7 @@ offer_tunings (RwTuningBar *self, const RwStringSet *set)
         g_array_append_val (self->offered, i);
         g_ptr_array_add (words, (char *) _(rw_tunings[i].label));
       }
-  put_words (self->names, words);
+  rw_drop_down_fill (self->names, words, 0);
 }
 
 static void
@@ -71,7 +61,7 @@ offer_frets (RwTuningBar *self, int last)
   g_ptr_array_add (words, g_strdup (_("No capo")));
   for (int n = 1; n <= last; n++)
     g_ptr_array_add (words, g_strdup_printf (_("Capo at fret %d"), n));
-  put_words (self->capo, words);
+  rw_drop_down_fill (self->capo, words, 0);
 }
 
 /* Other strings are offered other tunings, and are shown as they are. */
@@ -124,7 +114,7 @@ static void
 append_capo (RwTuningBar *self, GString *out)
 {
   int fret = chosen_capo (self);
-  g_autofree char *place = NULL;
+  g_autofree char *place = NULL, *pull = NULL;
   RwCapo capo;
 
   if (fret < 1)
@@ -138,8 +128,10 @@ append_capo (RwTuningBar *self, GString *out)
       return;
     }
   place = rw_number_words (capo.spike_x, "mm", rw_document_style (self->document));
+  pull = rw_number_words (capo.peg_pull, "N", rw_document_style (self->document));
   g_string_append_printf (out, _("The short string’s spike goes behind fret %d, %s from the nut. "), capo.spike,
                           place);
+  g_string_append_printf (out, _("Tuned up at its peg instead it pulls %s. "), pull);
 }
 
 static void
@@ -213,17 +205,6 @@ on_apply (RwTuningBar *self)
 
 /* ---- making and unmaking ---- */
 
-static GtkWidget *
-drop_down (RwTuningBar *self, const char *name, GCallback chosen)
-{
-  GtkWidget *widget = gtk_drop_down_new (NULL, NULL);
-
-  rw_access_name (widget, name);
-  g_signal_connect_object (widget, "notify::selected", chosen, self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self->asked), widget);
-  return widget;
-}
-
 static void
 rw_tuning_bar_dispose (GObject *object)
 {
@@ -251,13 +232,13 @@ rw_tuning_bar_class_init (RwTuningBarClass *klass)
 static void
 rw_tuning_bar_init (RwTuningBar *self)
 {
-  GtkWidget *bar;
+  GtkWidget *asked = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8), *bar;
 
   self->offered = g_array_new (FALSE, FALSE, sizeof (int));
   self->last = -1;
-  self->asked = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   gtk_widget_add_css_class (GTK_WIDGET (self), "strip");
-  self->names = drop_down (self, _("Tuning"), G_CALLBACK (on_name));
+  self->names = rw_drop_down_new (_("Tuning"), G_CALLBACK (on_name), self);
+  gtk_box_append (GTK_BOX (asked), self->names);
 
   self->notes = gtk_entry_new ();
   gtk_editable_set_width_chars (GTK_EDITABLE (self->notes), 16);
@@ -266,18 +247,19 @@ rw_tuning_bar_init (RwTuningBar *self)
   gtk_widget_set_tooltip_text (self->notes, _("From the 1st string on: notes like D4 or F#3, or frequencies in Hz"));
   g_signal_connect_object (self->notes, "changed", G_CALLBACK (on_changed), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->notes, "activate", G_CALLBACK (on_apply), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self->asked), self->notes);
-  self->capo = drop_down (self, _("Capo"), G_CALLBACK (on_changed));
+  gtk_box_append (GTK_BOX (asked), self->notes);
+  self->capo = rw_drop_down_new (_("Capo"), G_CALLBACK (on_changed), self);
+  gtk_box_append (GTK_BOX (asked), self->capo);
 
   self->apply = gtk_button_new_with_label (_("Apply"));
   rw_access_describe (self->apply, _("Puts these notes into the build"));
   g_signal_connect_object (self->apply, "clicked", G_CALLBACK (on_apply), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self->asked), self->apply);
+  gtk_box_append (GTK_BOX (asked), self->apply);
 
   self->says = gtk_label_new (NULL);
   gtk_label_set_wrap (GTK_LABEL (self->says), TRUE);
   gtk_label_set_xalign (GTK_LABEL (self->says), 0);
-  bar = rw_wrap_box_new (self->asked, self->says);
+  bar = rw_wrap_box_new (asked, self->says);
   gtk_widget_set_hexpand (bar, TRUE);
   gtk_box_append (GTK_BOX (self), bar);
 }

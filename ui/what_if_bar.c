@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "access.h"
+#include "drop_down.h"
 #include "look.h"
 #include "words.h"
 #include "wrap_box.h"
@@ -14,7 +15,6 @@ struct _RwWhatIfBar
   GtkBox parent;
 
   RwDocument *document;
-  GtkWidget  *asked; /* holds what the maker chooses */
   GtkWidget  *results, *params; /* drop-downs */
   GtkWidget  *wanted, *says, *apply;
 
@@ -67,13 +67,8 @@ ask (RwWhatIfBar *self, RwSlot slot, RwParamId param)
 static void
 fill (RwWhatIfBar *self, GtkWidget *drop_down, GPtrArray *words, guint chosen)
 {
-  GtkStringList *list = GTK_STRING_LIST (gtk_drop_down_get_model (GTK_DROP_DOWN (drop_down)));
-
-  g_ptr_array_add (words, NULL);
   self->listing = TRUE;
-  gtk_string_list_splice (list, 0, g_list_model_get_n_items (G_LIST_MODEL (list)),
-                          (const char *const *) words->pdata);
-  gtk_drop_down_set_selected (GTK_DROP_DOWN (drop_down), chosen);
+  rw_drop_down_fill (drop_down, words, chosen);
   self->listing = FALSE;
 }
 
@@ -243,17 +238,6 @@ on_apply (RwWhatIfBar *self)
 
 /* ---- making and unmaking ---- */
 
-static GtkWidget *
-drop_down (RwWhatIfBar *self, const char *name, GCallback chosen)
-{
-  GtkWidget *widget = gtk_drop_down_new (G_LIST_MODEL (gtk_string_list_new (NULL)), NULL);
-
-  rw_access_name (widget, name);
-  g_signal_connect_object (widget, "notify::selected", chosen, self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self->asked), widget);
-  return widget;
-}
-
 static void
 rw_what_if_bar_dispose (GObject *object)
 {
@@ -280,15 +264,17 @@ rw_what_if_bar_class_init (RwWhatIfBarClass *klass)
 static void
 rw_what_if_bar_init (RwWhatIfBar *self)
 {
-  GtkWidget *by = gtk_label_new (C_("what if: this result by that parameter", "by")), *bar;
+  GtkWidget *asked = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8), *bar;
+  GtkWidget *by = gtk_label_new (C_("what if: this result by that parameter", "by"));
 
   self->movers = g_array_new (FALSE, FALSE, sizeof (RwParamId));
   self->movers_of = -1;
-  self->asked = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   gtk_widget_add_css_class (GTK_WIDGET (self), "strip");
-  self->results = drop_down (self, _("Result"), G_CALLBACK (on_result));
-  gtk_box_append (GTK_BOX (self->asked), by);
-  self->params = drop_down (self, _("Parameter"), G_CALLBACK (on_chosen));
+  self->results = rw_drop_down_new (_("Result"), G_CALLBACK (on_result), self);
+  gtk_box_append (GTK_BOX (asked), self->results);
+  gtk_box_append (GTK_BOX (asked), by);
+  self->params = rw_drop_down_new (_("Parameter"), G_CALLBACK (on_chosen), self);
+  gtk_box_append (GTK_BOX (asked), self->params);
 
   self->wanted = gtk_entry_new ();
   gtk_editable_set_width_chars (GTK_EDITABLE (self->wanted), 9);
@@ -297,17 +283,17 @@ rw_what_if_bar_init (RwWhatIfBar *self)
   rw_access_name (self->wanted, _("Wanted"));
   g_signal_connect_object (self->wanted, "changed", G_CALLBACK (on_chosen), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->wanted, "activate", G_CALLBACK (on_apply), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self->asked), self->wanted);
+  gtk_box_append (GTK_BOX (asked), self->wanted);
 
   self->apply = gtk_button_new_with_label (_("Apply"));
   rw_access_describe (self->apply, _("Puts the value that gives it into the build"));
   g_signal_connect_object (self->apply, "clicked", G_CALLBACK (on_apply), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self->asked), self->apply);
+  gtk_box_append (GTK_BOX (asked), self->apply);
 
   self->says = gtk_label_new (NULL);
   gtk_label_set_wrap (GTK_LABEL (self->says), TRUE);
   gtk_label_set_xalign (GTK_LABEL (self->says), 0);
-  bar = rw_wrap_box_new (self->asked, self->says);
+  bar = rw_wrap_box_new (asked, self->says);
   gtk_widget_set_hexpand (bar, TRUE);
   gtk_box_append (GTK_BOX (self), bar);
 }

@@ -21,7 +21,8 @@ from drive import asked, name_of, place, role, wait, walk, x  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 STUDIES = ["Pitch of the frets", "Action along the neck", "Pull and stress of the strings", "Sag of the head",
-           "Hooks and tightening", "Movement over the seasons", "What if", "Another tuning"]
+           "Hooks and tightening", "Movement over the seasons", "Notes and slots against equal temperament", "What if",
+           "Another tuning"]
 
 
 def listed(name, *options):
@@ -142,6 +143,22 @@ def case_another_tuning(window):
     window.await_no_words("^%.1f$" % before)
     window.keys("ctrl+z")
     window.await_words("^%.1f$" % before)
+
+
+def case_another_temperament(window):
+    """A just scale in slots of each string's own, put into the build, and taken back."""
+    study(window, "Notes and slots against equal temperament")
+    choose(window, "Temperament", 1)
+    window.await_text("Temperament", "Just, five-limit", "combo box")
+    window.await_words("^Slots move by up to ")
+    choose(window, "Slots", 1)
+    window.await_words("frets are in pieces")
+    window.click("Apply")
+    window.await_no_words("^Slots move by up to ")
+    window.click("Scale and frets")
+    wait(lambda: window.text("Steps off equal temperament").startswith("11.73; 3.91; 15.64"), "the list of steps")
+    window.keys("ctrl+z")
+    wait(lambda: window.text("Steps off equal temperament") == "0", "no steps")
 
 
 def case_set_by_name(window):
