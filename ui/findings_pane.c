@@ -6,6 +6,9 @@
 #include "finding_row.h"
 #include "words.h"
 
+/* A drag that has not moved for so long is at rest, milliseconds. */
+#define SETTLE_MS 120
+
 struct _RwFindingsPane
 {
   GtkBox parent;
@@ -15,7 +18,7 @@ struct _RwFindingsPane
   GtkWidget  *fold;     /* a GtkExpander round those that are accepted */
   GtkWidget  *accepted;
   GtkWidget  *scroller, *both;
-  guint       reveal_source;
+  guint       reveal_source, settle_source;
   char       *opened;   /* the key of the finding that shows what helps; NULL: none */
   gboolean    stale;    /* changed while out of sight */
 };
@@ -138,13 +141,57 @@ fill_keeping_focus (RwFindingsPane *self)
     gtk_widget_grab_focus (GTK_WIDGET (row));
 }
 
+/* Are the findings those that the rows show, whatever their figures? */
+static gboolean
+has_the_same (RwFindingsPane *self, GtkWidget *list, gboolean accepted)
+{
+  const GPtrArray *findings = rw_document_findings (self->document);
+  int count = 0;
+
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const RwFinding *finding = g_ptr_array_index (findings, i);
+      RwFindingRow *row;
+      g_autofree char *key = NULL, *shown = NULL;
+
+      if ((finding->reason != NULL) != accepted)
+        continue;
+      row = row_at (list, count++);
+      if (row == NULL)
+        return FALSE;
+      key = key_of (finding);
+      shown = key_of (rw_finding_row_finding (row));
+      if (strcmp (key, shown) != 0)
+        return FALSE;
+    }
+  return row_at (list, count) == NULL;
+}
+
+static gboolean
+settle (gpointer data)
+{
+  RwFindingsPane *self = data;
+
+  self->settle_source = 0;
+  fill_keeping_focus (self);
+  return G_SOURCE_REMOVE;
+}
+
+/* Figures follow a drag; rows come and go when it rests.  Each that does lays the whole list out anew, and one that
+ * flickers past can't be read. */
 static void
 on_changed (RwFindingsPane *self)
 {
-  if (gtk_widget_get_mapped (GTK_WIDGET (self)))
-    fill_keeping_focus (self);
-  else
+  gboolean dragged = rw_document_drag_start (self->document) != NULL;
+
+  g_clear_handle_id (&self->settle_source, g_source_remove);
+  if (!gtk_widget_get_mapped (GTK_WIDGET (self)))
     self->stale = TRUE;
+  else if (dragged && !self->stale
+           && !(has_the_same (self, self->list, FALSE) && has_the_same (self, self->accepted, TRUE)))
+    self->settle_source = g_timeout_add (SETTLE_MS, settle, self);
+  else
+    fill_keeping_focus (self);
 }
 
 static void
@@ -208,6 +255,7 @@ static void
 rw_findings_pane_dispose (GObject *object)
 {
   g_clear_handle_id (&RW_FINDINGS_PANE (object)->reveal_source, g_source_remove);
+  g_clear_handle_id (&RW_FINDINGS_PANE (object)->settle_source, g_source_remove);
   g_clear_object (&RW_FINDINGS_PANE (object)->document);
   G_OBJECT_CLASS (rw_findings_pane_parent_class)->dispose (object);
 }
