@@ -1,4 +1,5 @@
-/* Where the bridge stands. */
+/* Where the bridge stands: its line's angle to the axis, degrees, and its place as a share of the head's diameter.
+ * Geometry alone. */
 #include "model.h"
 
 void

@@ -1,4 +1,4 @@
-/* The finish. */
+/* The finish: grams of flake for a volume of shellac, ml, of a cut in pounds to the US gallon.  By definition. */
 #include "model.h"
 
 /* Grams of flake per litre of spirit for a cut of one pound per US gallon: 453.59237/3.785411784. */

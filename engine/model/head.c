@@ -1,5 +1,11 @@
-/* The head as a circular membrane: tension, tap note, load on the hooks. */
-#include "head.h"
+/* The head as a membrane of a circular frame, with the air that moves with it: tension, tap note, load on the hooks.
+ *
+ * Radii mm, tension N/m, frequencies Hz; a mode is RW_MODE_01, RW_MODE_11 or RW_MODE_21, by nodal diameters and
+ * circles.
+ * Neglects  bending stiffness of the film, bridge and strings on the head, the closed back of the pot.
+ * Source    membrane modes: P. M. Morse, Vibration and Sound, 1948 (from memory); air: below.
+ */
+#include "model.h"
 
 /* Zeros j_m1 of the Bessel functions J_m, and the air-loading factor beta_m of mode (m,1), per face, baffled,
  * quasi-static.  Zeros: Abramowitz & Stegun, Handbook of Mathematical Functions, table 9.5.  beta: integral
@@ -20,14 +26,14 @@ frequency_per_root_tension (const RwDesign *d, double radius_mm, int mode)
   return bessel_zero[mode] / (2 * G_PI * radius) / sqrt (moved);
 }
 
-double
-rw_head_frequency (const RwDesign *d, double radius_mm, double tension, int mode)
+static double
+frequency_of (const RwDesign *d, double radius_mm, double tension, int mode)
 {
   return frequency_per_root_tension (d, radius_mm, mode) * sqrt (tension);
 }
 
-double
-rw_head_tension (const RwDesign *d, double radius_mm, double frequency, int mode)
+static double
+tension_of (const RwDesign *d, double radius_mm, double frequency, int mode)
 {
   double root = frequency / frequency_per_root_tension (d, radius_mm, mode);
 
@@ -42,7 +48,7 @@ tension_band (RwModel *m, double frequency)
 
   for (int mode = RW_MODE_01; mode <= RW_MODE_21; mode++)
     {
-      double tension = rw_head_tension (m->d, m->rh, frequency, mode);
+      double tension = tension_of (m->d, m->rh, frequency, mode);
 
       low = MIN (low, tension);
       high = MAX (high, tension);
@@ -64,13 +70,13 @@ rw_model_head (RwModel *m)
     {
       double tap = rw_settle (m, RW_HEAD_TAP_FREQUENCY, d->head_tap_frequency);
 
-      tension = rw_settle (m, RW_HEAD_TENSION, rw_head_tension (d, m->rh, tap, d->head_tap_mode));
+      tension = rw_settle (m, RW_HEAD_TENSION, tension_of (d, m->rh, tap, d->head_tap_mode));
       tension_band (m, tap);
     }
   else
     {
       tension = rw_settle (m, RW_HEAD_TENSION, d->head_tension);
-      rw_settle (m, RW_HEAD_TAP_FREQUENCY, rw_head_frequency (d, m->rh, tension, d->head_tap_mode));
+      rw_settle (m, RW_HEAD_TAP_FREQUENCY, frequency_of (d, m->rh, tension, d->head_tap_mode));
     }
 
   /* Frictionless full turn over the edge: an upper bound. */

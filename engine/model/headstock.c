@@ -1,7 +1,8 @@
 /* The headstock unfolded into the board's plane.
  *
  * Frame: origin where the neck's centre line meets the nut's back face, x along the centre line away from the
- * nut, y to the treble side.  Lengths mm. */
+ * nut, y to the treble side.  Lengths mm.  Strings are straight lines between the points that they touch; geometry
+ * alone. */
 #include "model.h"
 
 /* How many pairs of posts are used: full-length strings two by two from the outside, a middle one alone, a short

@@ -1,4 +1,4 @@
-/* Holes through a rim of segments: how near they come to glue lines and joints. */
+/* Holes through a rim of segments: how near they come to glue lines and joints, mm.  Geometry alone. */
 #include "rim.h"
 
 typedef struct

@@ -1,4 +1,4 @@
-/* Heel and what holds it to the rim. */
+/* Heel and what holds it to the rim.  Lengths mm, angles degrees; geometry alone. */
 #include "model.h"
 
 double

@@ -1,4 +1,5 @@
-/* Neck and fretboard: widths, lengths, thicknesses, facets, blank. */
+/* Neck and fretboard: widths, lengths, thicknesses, facets, blank.  Lengths mm; geometry alone, in the frame of the
+ * axis (solve.h), with the back's curve of profile.h. */
 #include "plan.h"
 #include "slots.h"
 #include "profile.h"

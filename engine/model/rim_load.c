@@ -1,4 +1,5 @@
-/* The rim under the head's tension and the strings' pull. */
+/* The rim under the head's tension and the strings' pull.  Lengths mm, forces N, stress N/mm2.  Formulas and their
+ * source in ring.h; the stress adds direct compression and the bending of the roll. */
 #include "rim.h"
 #include "ring.h"
 
