@@ -112,6 +112,21 @@ text_bars (const Writer *w)
     }
 }
 
+/* Of bars: that the off-cut is the longest, or how long one could be at most. */
+static void
+text_offcut (const Writer *w, const RwCutGroup *group)
+{
+  g_autofree char *longest = length_text (w, group->offcut), *most = length_text (w, group->offcut_bound);
+
+  if (!isfinite (group->offcut_bound))
+    return;
+  g_string_append_printf (w->out, "; longest off-cut %s", longest);
+  if (group->offcut_bound > group->offcut + RW_OFFCUT_CLOSE)
+    g_string_append_printf (w->out, ", no such plan leaves over %s", most);
+  else
+    g_string_append (w->out, ", proved longest");
+}
+
 /* How good the plan is, a line for each wood and each section of metal. */
 static void
 text_groups (const Writer *w)
@@ -123,11 +138,13 @@ text_groups (const Writer *w)
       g_string_append_printf (w->out, "  %s, %s: %d touched", group->wood ? "boards" : "bars",
                               group->material != NULL ? group->material : "any metal", group->touched);
       if (group->proved && group->bound >= 0)
-        g_string_append (w->out, ", proved least\n");
+        g_string_append (w->out, ", proved least");
       else if (group->bound >= 0)
-        g_string_append_printf (w->out, ", no plan under %d\n", group->bound);
+        g_string_append_printf (w->out, ", no plan under %d", group->bound);
       else
-        g_string_append (w->out, ", and no plan cuts all of it\n");
+        g_string_append (w->out, ", and no plan cuts all of it");
+      text_offcut (w, group);
+      g_string_append_c (w->out, '\n');
     }
 }
 

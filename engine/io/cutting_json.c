@@ -1,5 +1,7 @@
 #include "cutting_json.h"
 
+#include <math.h>
+
 #include "json_writer.h"
 
 static void
@@ -44,6 +46,11 @@ add_groups (RwJsonWriter *json, const RwCutting *cutting)
       rw_json_value (json, "touched", group->touched);
       rw_json_value (json, "bound", group->bound);
       rw_json_flag (json, "proved", group->proved);
+      if (isfinite (group->offcut_bound))
+        {
+          rw_json_value (json, "offcut", group->offcut);
+          rw_json_value (json, "offcut_bound", group->offcut_bound);
+        }
       rw_json_end (json, '}');
     }
   rw_json_end (json, ']');

@@ -12,8 +12,6 @@
 #define STEPS_WHOLE 2000000u
 /* With more pieces, the search is not begun from nothing. */
 #define MANY_PIECES 120
-/* An off-cut is proved the longest to this, mm. */
-#define OFFCUT_CLOSE 0.501
 
 /* ---- the task as whole numbers ---- */
 
@@ -346,7 +344,7 @@ rw_cut_line (const RwLineTask *task)
   plan = plan_of (&c, best);
   state_bound (&c, plan, best, bound);
   plan->offcut_bound = offcut >= 0 ? (double) MAX (0, offcut - c.kerf) / MICRONS : NAN;
-  plan->offcut_proved = plan->proved && plan->offcut_bound <= plan->offcut + OFFCUT_CLOSE;
+  plan->offcut_proved = plan->proved && plan->offcut_bound <= plan->offcut + RW_OFFCUT_CLOSE;
   cutter_clear (&c);
   return plan;
 }

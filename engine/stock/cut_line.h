@@ -17,6 +17,8 @@ typedef struct
 } RwLinePiece;
 
 #define RW_LINE_NO_LIMIT (-1)
+/* An off-cut is proved the longest to half a millimetre, and to what the figures lose. */
+#define RW_OFFCUT_CLOSE 0.501
 
 typedef struct
 {
@@ -65,7 +67,7 @@ typedef struct
   gboolean proved;   /* that no fewer can be missing, and none of those be cheaper */
   double   offcut;   /* the longest rest of a bar that was touched */
   double   offcut_bound;  /* no plan that costs as little leaves a longer one; NAN: none known */
-  gboolean offcut_proved; /* to half a millimetre */
+  gboolean offcut_proved; /* to RW_OFFCUT_CLOSE */
 } RwLinePlan;
 
 RwLinePlan *rw_cut_line       (const RwLineTask *task);

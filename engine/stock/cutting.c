@@ -185,7 +185,7 @@ plan_boards (Planner *p, const GArray *group)
     }
 
   RwBoardPlan *plan = rw_cut_board (&task);
-  RwCutGroup about = { first->material, TRUE, (int) plan->boards->len, plan->bound, FALSE, plan->offcut };
+  RwCutGroup about = { first->material, TRUE, (int) plan->boards->len, plan->bound, FALSE, plan->offcut, NAN };
   about.proved = plan->missing == 0 ? about.touched == about.bound : items->len == 0;
   note_missing (p, group, plan->left_out);
   take_board_plan (p, group, items, plan);
@@ -265,7 +265,8 @@ plan_bars (Planner *p, const GArray *group)
     task.kerf = 0; /* nipped */
 
   g_autoptr (RwLinePlan) plan = rw_cut_line (&task);
-  RwCutGroup about = { first->material, FALSE, (int) plan->cost, 0, plan->proved, plan->offcut };
+  RwCutGroup about
+      = { first->material, FALSE, (int) plan->cost, 0, plan->proved, plan->offcut, plan->offcut_bound };
   about.bound = plan->missing > 0 ? (plan->proved ? -1 : 0) : (int) plan->bound;
   note_missing (p, group, plan->left_out);
   take_line_plan (p, group, items, plan);

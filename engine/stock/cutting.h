@@ -35,6 +35,7 @@ typedef struct
   int         bound;     /* any plan for all of them touches as many; -1: there certainly is none */
   gboolean    proved;    /* that no plan leaves out less, or touches fewer */
   double      offcut;    /* the largest: mm2 of boards, mm of bars */
+  double      offcut_bound; /* of bars: no plan that touches as few leaves a longer one; NAN: not known */
 } RwCutGroup;
 
 typedef struct

@@ -155,16 +155,17 @@ is_one_of_many (const GPtrArray *remedies, const GPtrArray *choice)
   return count > 1;
 }
 
-/* Whether a remedy that is found does with some of these changes alone. */
+/* Whether a remedy that is found does with some of these changes alone, which come after first. */
 static gboolean
-is_more_than_needed (const GPtrArray *found, const GPtrArray *choice)
+is_more_than_needed (const GPtrArray *found, const RwStockRemedy *first, const GPtrArray *choice)
 {
+  guint count = choice->len + (first != NULL ? first->changes->len : 0);
   const RwDesign *design = &((const RwRemedy *) g_ptr_array_index (choice, choice->len - 1))->design;
 
   for (guint i = 0; i < found->len; i++)
     {
       const RwStockRemedy *remedy = g_ptr_array_index (found, i);
-      gboolean all = remedy->changes->len < choice->len;
+      gboolean all = remedy->changes->len < count;
 
       for (guint k = 0; k < remedy->changes->len && all; k++)
         {
@@ -193,8 +194,8 @@ try_round (Search *search, const RwCutting *cutting, const RwDesign *design, con
       int kinds = 0, missing;
 
       if (touches_fact (search, choice) || is_one_of_many (search->found, choice)
-          || is_more_than_needed (first == NULL ? search->partly : search->found, choice)
-          || is_more_than_needed (search->found, choice))
+          || is_more_than_needed (first == NULL ? search->partly : search->found, first, choice)
+          || is_more_than_needed (search->found, first, choice))
         continue;
       missing = missing_with (search, &last->design, &kinds);
       if (missing == 0)

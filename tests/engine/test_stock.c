@@ -252,6 +252,126 @@ test_remedies (void)
   g_assert_cmpint (((RwStockRemedy *) g_ptr_array_index (remedies, 0))->missing, ==, 0);
 }
 
+/* ---- each kind of remedy where it is the way out ---- */
+
+typedef struct
+{
+  const char *name;
+  int         at;    /* place on the ample shelf of what is there instead */
+  double      length, width, thickness;
+  int         count;
+  RwParamId   param; /* a remedy that leaves nothing missing changes this */
+  RwParamId   with;  /* and this; the same: no other */
+} WayOut;
+
+/* By hand, from the rough sizes of the built-in build: segments 26 wide and 20.6 thick, a neck 617 x 82 x 63, and a
+ * fretboard 458 x 49 x 6; a neck without ears is 82 wide, its shaft 25 deep and its heel 63. */
+static const WayOut ways_out[] = {
+  { "segments", 0, 200, 32, 21, 6, RW_P_rim_segments, RW_P_rim_segments },
+  { "turning", 0, 1000, 29.5, 21, 1, RW_P_rim_turning_allowance, RW_P_rim_turning_allowance },
+  { "course-thickness", 0, 1000, 60, 17, 1, RW_P_rim_course_thickness, RW_P_rim_course_thickness },
+  { "course-wood", 0, 1000, 60, 21, 0, RW_P_rim_course_wood, RW_P_rim_course_wood },
+  { "neck-strips", 2, 900, 68, 28, 3, RW_P_stock_neck_strips, RW_P_headstock_ears },
+  { "ears", 2, 900, 78, 66, 1, RW_P_headstock_ears, RW_P_headstock_ears },
+  { "scarf", 2, 600, 110, 66, 1, RW_P_stock_neck_head, RW_P_headstock_ears },
+  { "stacked-heel", 2, 900, 110, 28, 1, RW_P_stock_neck_heel, RW_P_stock_neck_head },
+  { "planing", 3, 700, 150, 5.8, 1, RW_P_stock_planing, RW_P_stock_planing },
+  { "over-length", 3, 473, 150, 8, 1, RW_P_stock_over_length, RW_P_stock_over_length },
+  { "board-strips", 3, 700, 45, 8, 2, RW_P_stock_board_strips, RW_P_stock_board_strips },
+  { "hoop-tail", 6, 920, 14, 4.8, 1, RW_P_stock_hoop_tail, RW_P_stock_hoop_tail },
+};
+
+static RwShelf *
+shelf_of (const WayOut *row)
+{
+  RwShelf *shelf = ample_shelf (66);
+  RwStockItem *item = g_ptr_array_index (shelf->items, row->at);
+
+  item->length = row->length;
+  item->width = row->width;
+  item->thickness = row->thickness;
+  item->count = row->count;
+  put (shelf, RW_STOCK_BOARD, "pear", 200, 90, 8); /* for overlay and heel cap, whatever the fretboard comes from */
+  return shelf;
+}
+
+static gboolean
+is_changed (const RwStockRemedy *remedy, const RwDesign *design, RwParamId param)
+{
+  return !rw_design_same (&remedy->design, design, param);
+}
+
+/* Nothing is said to be changed that is not, and each change but once. */
+static void
+check_changes (const RwStockRemedy *remedy, const RwDesign *design)
+{
+  for (guint i = 0; i < remedy->changes->len; i++)
+    {
+      const RwRemedy *change = g_ptr_array_index (remedy->changes, i);
+
+      g_assert_true (is_changed (remedy, design, change->param));
+      for (guint k = 0; k < i; k++)
+        g_assert_cmpint (((const RwRemedy *) g_ptr_array_index (remedy->changes, k))->param, !=, change->param);
+    }
+}
+
+static void
+test_way_out (gconstpointer data)
+{
+  const WayOut *row = data;
+  g_autoptr (RwShelf) shelf = shelf_of (row);
+  gboolean offered = FALSE;
+  RwResult result;
+  RwDesign design;
+
+  solve ("", &result);
+  rw_design_init (&design);
+  g_autoptr (RwCutting) cutting = rw_cutting_new (&result, shelf, FALSE, NULL, NULL);
+  g_assert_cmpint (cutting->missing_total, >, 0);
+  g_autoptr (GPtrArray) remedies = rw_stock_remedies (&design, NULL, shelf, cutting, NULL, NULL);
+  for (guint i = 0; i < remedies->len; i++)
+    {
+      const RwStockRemedy *remedy = g_ptr_array_index (remedies, i);
+      RwResult after;
+
+      check_changes (remedy, &design);
+      if (remedy->missing > 0)
+        continue;
+      rw_solve (&remedy->design, NULL, &after);
+      g_autoptr (RwCutting) again = rw_cutting_new (&after, shelf, FALSE, NULL, NULL);
+      g_assert_cmpint (again->missing_total, ==, 0);
+      offered = offered || (is_changed (remedy, &design, row->param) && is_changed (remedy, &design, row->with));
+    }
+  g_assert_true (offered);
+}
+
+/* No remedy is another one with something besides. */
+static void
+test_no_more_than_needed (void)
+{
+  RwResult result;
+  RwDesign design;
+  g_autoptr (RwShelf) shelf = ample_shelf (28);
+
+  ((RwStockItem *) g_ptr_array_index (shelf->items, 0))->count = 0;
+  solve ("", &result);
+  rw_design_init (&design);
+  g_autoptr (RwCutting) cutting = rw_cutting_new (&result, shelf, FALSE, NULL, NULL);
+  g_autoptr (GPtrArray) remedies = rw_stock_remedies (&design, NULL, shelf, cutting, NULL, NULL);
+  g_assert_cmpint (((RwStockRemedy *) g_ptr_array_index (remedies, 0))->missing, ==, 0);
+  for (guint i = 0; i < remedies->len; i++)
+    for (guint k = 0; k < remedies->len; k++)
+      {
+        const RwStockRemedy *less = g_ptr_array_index (remedies, i), *more = g_ptr_array_index (remedies, k);
+        gboolean all = less->missing == 0 && more->missing == 0 && less->changes->len < more->changes->len;
+
+        for (guint c = 0; c < less->changes->len && all; c++)
+          all = rw_design_same (&less->design, &more->design,
+                                ((const RwRemedy *) g_ptr_array_index (less->changes, c))->param);
+        g_assert_false (all);
+      }
+}
+
 /* What is measured or made, no remedy changes. */
 static void
 test_facts (void)
@@ -288,6 +408,13 @@ main (int argc, char *argv[])
   g_test_add_func ("/stock/short", test_short);
   g_test_add_func ("/stock/no-wire", test_no_wire);
   g_test_add_func ("/stock/remedies", test_remedies);
+  g_test_add_func ("/stock/no-more-than-needed", test_no_more_than_needed);
+  for (gsize i = 0; i < G_N_ELEMENTS (ways_out); i++)
+    {
+      g_autofree char *path = g_strdup_printf ("/stock/way-out/%s", ways_out[i].name);
+
+      g_test_add_data_func (path, &ways_out[i], test_way_out);
+    }
   g_test_add_func ("/stock/facts", test_facts);
   return g_test_run ();
 }
