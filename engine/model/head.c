@@ -2,7 +2,10 @@
  *
  * Radii mm, tension N/m, frequencies Hz; a mode is RW_MODE_01, RW_MODE_11 or RW_MODE_21, by nodal diameters and
  * circles.
- * Neglects  bending stiffness of the film, bridge and strings on the head, the closed back of the pot.
+ * Neglects  bending stiffness of the film; bridge and strings on the head, which move its modes apart; what the pot's air
+ *           does to them.  The rear face of an open back looks into the pot, which is neither the wide baffle of the air
+ *           loading nor closed, and no figure for it is in print: (0,1), which moves the most air, is the least sure.
+ *           A closed back would raise it.  The band of the tension stands for all of these.
  * Source    membrane modes: P. M. Morse, Vibration and Sound, 1948 (from memory); air: below.
  */
 #include "model.h"

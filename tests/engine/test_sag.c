@@ -169,6 +169,18 @@ test_observed (void)
   g_assert_cmpfloat (sag, <, 3.2 * 2);
 }
 
+/* At a real bridge a spring of 20 kN/m stood for the head, 10 and 30 as variants: J. Woodhouse, D. Politzer and H. Mansour,
+ * Acta Acustica 5 (2021) 16, Fig. 11; factor 2. */
+static void
+test_spring (void)
+{
+  g_autoptr (Built) built = built_new (BRIDGE);
+  double spring = FORCE / sag_at_force (built); /* N/mm, kN/m */
+
+  g_assert_cmpfloat (spring, >, 20 / 2);
+  g_assert_cmpfloat (spring, <, 20 * 2);
+}
+
 /* The head under the bridge is a spring about three times as stiff as what steel strings add: D. Politzer,
  * "Arithmetic of spring forces on the banjo bridge", arXiv 2104.06616; factor 2.  Strings: sum of E A (sin
  * a1 + sin a2)^2/lt and of T (1/L + 1/d). */
@@ -242,6 +254,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sag/reciprocity", test_reciprocity);
   g_test_add_func ("/sag/falls", test_falls);
   g_test_add_func ("/sag/observed", test_observed);
+  g_test_add_func ("/sag/spring", test_spring);
   g_test_add_func ("/sag/spring-share", test_spring_share);
   g_test_add_func ("/sag/down-force", test_down_force);
   return g_test_run ();
