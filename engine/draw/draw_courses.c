@@ -217,6 +217,7 @@ draw_axes (RwDraft *draft, double reach, double foot)
 
 /* Between ring and stack, and between ring and segment. */
 #define GAP 34.0
+#define EDGE_BELOW 46.0 /* the segment */
 #define BESIDE 70.0
 
 void
@@ -240,7 +241,7 @@ rw_draw_courses (RwDraft *draft)
   else
     draw_barrel (draft, top);
   draw_axes (draft, reach + 10, top - draft->design->rim_height - 12);
-  rw_draw_segment (draft, (RwPoint){ reach + BESIDE, reach * 0.6 });
+  rw_draw_segment (draft, (RwPoint){ reach + BESIDE, reach * 0.6 }, EDGE_BELOW);
   if (draft->design->rim_construction == RW_RIM_SEGMENTS)
     rw_draw_strip (draft, (RwPoint){ reach + BESIDE, top });
 }

@@ -75,18 +75,20 @@ draw_string (RwDraft *draft, int string)
   rw_name (rw_path_end (draft->sheet), N_ ("String"), string);
 }
 
-/* The bend is told beside the string's run to its post. */
+/* The bend is told beside the string's run to its post: those of the inner strings nearer to the axis and farther to
+ * the right than those of the outer ones, so that no line crosses another. */
 static void
 bend_note (RwDraft *draft, int string)
 {
+  int full = draft->result->plan.full;
+  gboolean inner = string > 1 && string < full;
   RwPoint at = post (draft, string), nut = over_nut (draft, string, -draft->design->nut_thickness);
   RwPoint on = { nut.x + (at.x - nut.x) * 0.25, nut.y + (at.y - nut.y) * 0.25 };
   double half = fmax (draft->design->headstock_width, draft->design->nut_width) / 2;
-  double side = on.y < 0 ? -1 : 1;
+  double side = 2 * string > full + 1 ? -1 : 1;
+  RwPoint words = { inner ? 0.62 * half : 0.24 * half, side * (inner ? 0.62 : 0.92) * half };
 
-  /* The inner strings' figures stand further to the right, clear of the outer ones. */
-  rw_note_slot (draft, RW_HEADSTOCK_BEND + string,
-                (RwNote){ on, { on.x + 0.9 * (half - fabs (on.y)), side * 0.85 * half }, 2, N_ ("bend %s") });
+  rw_note_slot (draft, RW_HEADSTOCK_BEND + string, (RwNote){ on, words, 2, N_ ("bend %s") });
 }
 
 /* ---- dimensions of the face ---- */

@@ -167,14 +167,14 @@ side_sizes (RwDraft *draft)
                  (RwSweep){ face, 26, G_PI + side->angle, 1.5 * G_PI + shim_turn, 1, N_("heel cut %s") });
   shim_note (draft);
   rw_note_param (draft, RW_P_neck_set_height,
-                 (RwNote){ joint, { joint.x + 26, joint.y + 14 }, 2, N_ ("set height %s") });
+                 (RwNote){ joint, { joint.x + 18, joint.y + 13 }, 2, N_ ("set height %s") });
   rw_span_slot (draft, RW_JOINT_RELIEF_DEPTH,
                 (RwSpan){ RW_MEASURE_HORIZONTAL, { -relief_radius (draft), joint.y }, joint, 12, 2, NULL });
 }
 
 /* ---- from above ---- */
 
-#define PLAN_ROOM 42.0
+#define PLAN_ROOM 38.0
 
 double
 rw_heel_plan_rise (const RwResult *result)
@@ -251,7 +251,7 @@ above_sizes (RwDraft *draft)
   rw_span_slot (draft, RW_JOINT_HOLLOW,
                 (RwSpan){ RW_MEASURE_HORIZONTAL, { -radius, treble }, { edge, treble }, 8, 2, N_ ("hollow %s") });
   rw_note_param (draft, RW_P_rim_outer_diameter,
-                 (RwNote){ arc, { arc.x + 26, arc.y - 6 }, 2, N_ ("rim ⌀ %s") });
+                 (RwNote){ arc, { arc.x + 18, arc.y - 6 }, 2, N_ ("rim ⌀ %s") });
   tip = rw_map_plan (draft->result, tip.x - 6, tip.y);
   rw_note_slot (draft, RW_NECK_SIDE_ANGLE, (RwNote){ tip, { tip.x + 6, treble + 10 }, 3, N_ ("sideways %s") });
 }

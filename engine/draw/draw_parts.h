@@ -37,7 +37,8 @@ void rw_draw_hook      (RwDraft *draft);
 void rw_draw_hook_bent    (RwDraft *draft); /* the hook alone */
 void rw_draw_hoop_section (RwDraft *draft); /* below it */
 void rw_draw_diameter     (RwDraft *draft); /* the rim's, on a plan that stands alone */
-void rw_draw_segment      (RwDraft *draft, RwPoint at); /* or stave; at: the left end of its long edge */
+/* Or stave; at: the left end of its long edge; below: so far under it, its edge. */
+void rw_draw_segment      (RwDraft *draft, RwPoint at, double below);
 void rw_draw_ring         (RwDraft *draft); /* of segments or staves, from the head side, about the origin */
 void rw_draw_strip        (RwDraft *draft, RwPoint at); /* segments nested as they are sawn; at: upper left */
 void rw_draw_plies        (RwDraft *draft);

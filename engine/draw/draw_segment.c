@@ -127,13 +127,11 @@ draw_length (RwDraft *draft, const Blank *blank, double top)
                 (RwSpan){ RW_MEASURE_VERTICAL, { right, top - length }, { right, top }, 8, 1, NULL });
 }
 
-#define BELOW 46.0
-
 void
-rw_draw_segment (RwDraft *draft, RwPoint at)
+rw_draw_segment (RwDraft *draft, RwPoint at, double below)
 {
   Blank blank = blank_of (draft, at);
-  double top = at.y - blank.width - BELOW;
+  double top = at.y - blank.width - below;
 
   rw_caption (draft, at, 15,
               draft->design->rim_construction == RW_RIM_STAVES ? _("Stave") : _("Segment"));

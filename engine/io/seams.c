@@ -8,10 +8,11 @@
 #define TEXT_LENGTH 10.0 /* mm: as much again */
 #define SHAPE_CUT 10.0
 #define SHAPE_TOUCHED 1.0
-#define SHAPE_MAX 30.0 /* mm */
+#define SHAPE_SMALL 30.0 /* mm: what is larger, and could yet be whole on a page, counts as little as if it were touched */
 #define UNEVEN 0.001   /* for each place off the middle */
 
 #define TEXT_AIR 0.5
+#define SHAPE_AIR 1.5
 #define STEP 1.0 /* mm, of the places tried */
 #define PLACES_MAX 200
 
@@ -36,7 +37,7 @@ add_span (const RwRun *run, RwBox box, double scale, double air, gboolean is_tex
   double low = run->downwards ? -box.y1 : box.x0, high = run->downwards ? -box.y0 : box.x1;
   Span span = { low * scale - air, high * scale + air, is_text };
 
-  if (is_text || span.high - span.low <= SHAPE_MAX)
+  if (is_text || span.high - span.low <= run->room)
     g_array_append_val (spans, span);
 }
 
@@ -52,9 +53,9 @@ find_spans (const RwLayout *layout, const RwRun *run)
     {
       const RwItem *item = &g_array_index (items, RwItem, i);
 
-      /* Lines that lie along the seam are lost in it as much as holes are; all others go on across it. */
-      if (item->kind == RW_ITEM_PATH && item->pen != RW_PEN_GRAIN && item->pen != RW_PEN_CENTRE)
-        add_span (run, rw_item_extent (layout->sheet, item), layout->scale, 0, FALSE, spans);
+      /* Lines that lie along the seam are lost in it as much as holes are, and mistaken for its own. */
+      if (item->kind == RW_ITEM_PATH && item->pen != RW_PEN_GRAIN)
+        add_span (run, rw_item_extent (layout->sheet, item), layout->scale, SHAPE_AIR, FALSE, spans);
     }
   return spans;
 }
@@ -66,6 +67,16 @@ place_of (const Search *search, int seam, int place)
   const RwRun *run = search->run;
 
   return run->high - run->room - (run->pages - 2 - seam) * (run->room - run->overlap) + place * search->step;
+}
+
+/* Of a shape that lies in a band from at on.  A line along the seam is lost wherever it lies. */
+static double
+loss_of_shape (const Span *span, double at)
+{
+  double length = span->high - span->low;
+  gboolean cut = (span->low < at && span->high > at) || length <= 2 * SHAPE_AIR;
+
+  return cut && length <= SHAPE_SMALL ? SHAPE_CUT : SHAPE_TOUCHED;
 }
 
 static double
@@ -82,7 +93,7 @@ loss_at (const Search *search, double at)
       if (span->is_text)
         loss += TEXT * (1 + (span->high - span->low) / TEXT_LENGTH);
       else
-        loss += span->low < at && span->high > at ? SHAPE_CUT : SHAPE_TOUCHED;
+        loss += loss_of_shape (span, at);
     }
   return loss;
 }

@@ -168,6 +168,9 @@ rw_tiling_page (const RwTiling *tiling, const RwLayout *layout, int column, int 
 
 /* Marks on a page */
 
+/* Where register marks stand along a band. */
+static const double cross_shares[] = { 0.3, 0.7 };
+
 static void
 put_cross (RwSheet *frame, double x, double y)
 {
@@ -179,15 +182,15 @@ put_cross (RwSheet *frame, double x, double y)
 static void
 put_crosses_at_column (RwSheet *frame, const RwBox *room, double x)
 {
-  put_cross (frame, x, room->y0 + 0.3 * (room->y1 - room->y0));
-  put_cross (frame, x, room->y0 + 0.7 * (room->y1 - room->y0));
+  for (guint i = 0; i < G_N_ELEMENTS (cross_shares); i++)
+    put_cross (frame, x, room->y0 + cross_shares[i] * (room->y1 - room->y0));
 }
 
 static void
 put_crosses_at_row (RwSheet *frame, const RwBox *room, double y)
 {
-  put_cross (frame, room->x0 + 0.3 * (room->x1 - room->x0), y);
-  put_cross (frame, room->x0 + 0.7 * (room->x1 - room->x0), y);
+  for (guint i = 0; i < G_N_ELEMENTS (cross_shares); i++)
+    put_cross (frame, room->x0 + cross_shares[i] * (room->x1 - room->x0), y);
 }
 
 /* What the words on a page's edges have to keep clear of. */
@@ -225,9 +228,30 @@ is_drawn_over (const Edges *edges, const RwBox *box)
   return FALSE;
 }
 
+/* Register marks stand at the same shares of both bands. */
+static gboolean
+lies_on_cross (const Edges *edges, const RwBox *box)
+{
+  const RwBox *w = &edges->window;
+  double band = edges->overlap / 2;
+
+  for (guint i = 0; i < G_N_ELEMENTS (cross_shares); i++)
+    {
+      RwPoint in_column = { w->x1 - band, w->y0 + cross_shares[i] * (w->y1 - w->y0) };
+      RwPoint in_row = { w->x0 + cross_shares[i] * (w->x1 - w->x0), w->y0 + band };
+
+      if (lies_in ((RwBox){ -CROSS, -CROSS, CROSS, CROSS }, in_column, box)
+          || lies_in ((RwBox){ -CROSS, -CROSS, CROSS, CROSS }, in_row, box))
+        return TRUE;
+    }
+  return FALSE;
+}
+
 static gboolean
 is_free (const Edges *edges, RwBox box)
 {
+  if (lies_on_cross (edges, &box))
+    return FALSE;
   if (edges->page == NULL)
     return TRUE;
 

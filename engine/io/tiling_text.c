@@ -3,7 +3,7 @@
 #include <math.h>
 
 #define AIR 0.6      /* between lettering and a band, or other lettering */
-#define LONGEST 32.0 /* mm: what is longer is a line of notes and keeps to its neighbours */
+#define LONGEST 45.0 /* mm: what is longer is a line of notes and keeps to its neighbours */
 
 /* A strip in which pages overlap: along x between low and high, or along y. */
 typedef struct

@@ -6,7 +6,7 @@
 /* The heel: the joint as drawn, a wedge that sets the cut to the neck angle, and a card with the rim's curve
  * to try the hollow with. */
 
-#define WEDGE_LENGTH 150.0
+#define WEDGE_LENGTH 140.0
 #define WEDGE_LEAST 4.0 /* height of its thin end, so that it can be cut */
 
 static double
@@ -121,9 +121,9 @@ draw_shim (RwDraft *draft, RwPoint at)
 }
 
 /* Beside the wedge, under the face, where the second page has room. */
-#define NOTES_WIDE 96.0
-#define NOTES_BESIDE 44.0 /* of the face's middle */
-#define NOTES_BELOW 26.0  /* the heel's cap */
+#define NOTES_WIDE 100.0
+#define NOTES_BESIDE 36.0 /* of the face's middle */
+#define NOTES_BELOW 22.0  /* the heel's cap */
 
 static void
 write_notes (RwDraft *draft, RwPoint at)

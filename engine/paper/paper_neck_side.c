@@ -147,6 +147,30 @@ draw_sizes (RwDraft *draft)
                           NULL });
 }
 
+/* Within the channel, where no other line is; and which side it is seen from. */
+static void
+draw_grain (RwDraft *draft)
+{
+  double to_rim = draft->result->side.nut_to_rim;
+  double y = -draft->design->fretboard_thickness - 0.7 * draft->design->neck_rod_depth;
+
+  rw_paper_grain (draft, (RwPoint){ to_rim * 0.5, y }, (RwPoint){ to_rim * 0.6, y });
+  rw_paper_words (draft, (RwPoint){ to_rim * 0.62, -draft->design->neck_thickness_last - 14 },
+                  rw_near_side (draft->design) < 0 ? _("seen from the bass side") : _("seen from the treble side"));
+}
+
+/* Told where the heel's face begins. */
+static void
+note_shim (RwDraft *draft)
+{
+  double rim = draft->result->side.nut_to_rim, deep = 0.6 * draft->design->joint_heel_depth;
+
+  if (fabs (draft->design->joint_shim) > 0)
+    rw_note_param (draft, RW_P_joint_shim,
+                   (RwNote){ { rim - deep * sin (draft->result->side.angle), -deep }, { rim + 14, -deep - 10 }, 1,
+                             N_("shim %s") });
+}
+
 static void
 write_notes (RwDraft *draft)
 {
@@ -181,9 +205,8 @@ rw_paper_neck_side (const RwPaperJob *job)
   draw_face (&draft);
   draw_sizes (&draft);
   rw_paper_mark (&draft, (RwPoint){ 0, STATION_OVER }, 0, 1);
-  rw_paper_grain (
-      &draft, (RwPoint){ draft.result->side.nut_to_rim * 0.5, -draft.design->neck_thickness_first * 0.75 },
-      (RwPoint){ draft.result->side.nut_to_rim * 0.6, -draft.design->neck_thickness_first * 0.75 });
+  draw_grain (&draft);
+  note_shim (&draft);
   write_notes (&draft);
   return rw_paper_end (&draft);
 }

@@ -50,6 +50,20 @@ draw_axes (RwDraft *draft, double reach)
   rw_cross (draft, (RwPoint){ 0, 0 }, 8);
 }
 
+/* What it is turned to: the circles, told within the ring on its bass half. */
+static void
+draw_sizes (RwDraft *draft)
+{
+  double inner = rw_draft_value (draft, RW_RIM_INNER_DIAMETER) / 2, outer = draft->design->rim_outer_diameter / 2;
+
+  rw_note_param (draft, RW_P_rim_outer_diameter,
+                 (RwNote){ rw_place_round (1.22 * G_PI, outer, 0), rw_place_round (1.22 * G_PI, inner * 0.6, 0), 1,
+                           RW_DIAMETER });
+  rw_note_slot (draft, RW_RIM_INNER_DIAMETER,
+                (RwNote){ rw_place_round (1.72 * G_PI, inner, 0), rw_place_round (1.72 * G_PI, inner * 0.6, 0), 1,
+                          RW_DIAMETER });
+}
+
 /* Words stand within the ring, so that it takes no more pages than it must. */
 #define WORDS_IN 20.0
 #define PAST_CORNERS 3.0
@@ -68,6 +82,7 @@ rw_paper_ring (const RwPaperJob *job)
     }
   rw_draw_ring (&draft);
   draw_axes (&draft, reach);
+  draw_sizes (&draft);
   rw_paper_side (&draft, (RwPoint){ -inner + WORDS_IN, 3 }, 0, _("neck"));
   rw_paper_side (&draft, (RwPoint){ inner - WORDS_IN, 3 }, 0, _("tail"));
   rw_paper_side (&draft, (RwPoint){ 16, inner - WORDS_IN }, 0, _("treble"));

@@ -94,36 +94,37 @@ draw_facets (RwDraft *draft, const Section *section)
     }
 }
 
+/* A size of the gauge: of the row of a fret; where the heel starts there is none, and it is measured on the drawing. */
+static void
+put_size (RwDraft *draft, const Section *section, RwSlot row, RwSpan span)
+{
+  if (section->fret > 0)
+    {
+      rw_span_slot (draft, (RwSlot) (row + section->fret), span);
+      return;
+    }
+  rw_draft_set (draft, RW_LAYER_DIMENSIONS, RW_SUBJECT_NONE);
+  rw_sheet_dimension (draft->sheet, span.measure, span.from, span.to, span.offset, RW_FIGURE_WORKED_OUT,
+                      hypot (span.to.x - span.from.x, span.to.y - span.from.y), NULL)
+      ->rank
+      = span.rank;
+}
+
+/* The first facet's marks: on the sides, and on the back from the centre line. */
 static void
 draw_sizes (RwDraft *draft, const Section *section)
 {
-  RwPoint edge[2] = { { -section->half[0], 0 }, { section->half[1], 0 } };
-  int n = section->fret;
+  double k1 = rw_profile_facet1 (draft->design->neck_section), foot = -section->depth;
+  RwPoint bass = { -section->half[0], 0 }, treble = { section->half[1], 0 }, middle = { 0, foot };
+  RwPoint side = { treble.x, k1 * foot }, back[2] = { { k1 * bass.x, foot }, { k1 * treble.x, foot } };
 
-  if (n == 0)
-    return;
-  rw_span_slot (draft, RW_NECK_WIDTH + n, (RwSpan){ RW_MEASURE_HORIZONTAL, edge[0], edge[1], 7, 1, NULL });
-  rw_span_slot (draft, RW_NECK_FACET_SIDE + n,
-                (RwSpan){ RW_MEASURE_VERTICAL,
-                          edge[1],
-                          { edge[1].x, -rw_draft_value (draft, RW_NECK_FACET_SIDE + n) },
-                          CARD_BESIDE + 6,
-                          1,
-                          NULL });
-  rw_span_slot (draft, RW_NECK_FACET_BACK_TREBLE + n,
-                (RwSpan){ RW_MEASURE_HORIZONTAL,
-                          { 0, -section->depth },
-                          { rw_draft_value (draft, RW_NECK_FACET_BACK_TREBLE + n), -section->depth },
-                          -CARD_UNDER - 6,
-                          1,
-                          NULL });
-  rw_span_slot (draft, RW_NECK_FACET_BACK_BASS + n,
-                (RwSpan){ RW_MEASURE_HORIZONTAL,
-                          { -rw_draft_value (draft, RW_NECK_FACET_BACK_BASS + n), -section->depth },
-                          { 0, -section->depth },
-                          -CARD_UNDER - 6,
-                          1,
-                          NULL });
+  put_size (draft, section, RW_NECK_WIDTH, (RwSpan){ RW_MEASURE_HORIZONTAL, bass, treble, 7, 1, NULL });
+  put_size (draft, section, RW_NECK_FACET_SIDE,
+            (RwSpan){ RW_MEASURE_VERTICAL, side, treble, CARD_BESIDE + 6, 1, NULL });
+  put_size (draft, section, RW_NECK_FACET_BACK_TREBLE,
+            (RwSpan){ RW_MEASURE_HORIZONTAL, middle, back[1], -CARD_UNDER - 6, 1, NULL });
+  put_size (draft, section, RW_NECK_FACET_BACK_BASS,
+            (RwSpan){ RW_MEASURE_HORIZONTAL, back[0], middle, -CARD_UNDER - 6, 1, NULL });
 }
 
 static void
@@ -155,7 +156,7 @@ draw_gauge (RwDraft *draft, int fret, RwPoint at)
 }
 
 #define BESIDE 46.0
-#define BELOW 70.0
+#define BELOW 64.0
 
 RwSheet *
 rw_paper_sections (const RwPaperJob *job)

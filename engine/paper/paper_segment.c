@@ -72,14 +72,16 @@ caution (RwDraft *draft, RwPoint *at)
                      "free before the cut. The saw maker's manual comes first."));
 }
 
+#define EDGE_BELOW 24.0
+
 static void
 draw_segments (RwDraft *draft, RwPoint *notes)
 {
   double width = draft->design->rim_strip_width, outer = rw_draft_value (draft, RW_RIM_SEGMENT_OUTER_EDGE);
 
   width = width > 0 ? width : rw_draft_value (draft, RW_RIM_SEGMENT_MIN_WIDTH);
-  rw_draw_segment (draft, (RwPoint){ 0, 0 });
-  rw_paper_grain (draft, (RwPoint){ outer * 0.3, -width * 0.74 }, (RwPoint){ outer * 0.7, -width * 0.74 });
+  rw_draw_segment (draft, (RwPoint){ 0, 0 }, EDGE_BELOW);
+  rw_paper_grain (draft, (RwPoint){ outer * 0.55, -width * 0.48 }, (RwPoint){ outer * 0.85, -width * 0.48 });
   rw_paper_side (draft, (RwPoint){ outer / 2, 22 }, 0, _("outside of the rim"));
   *notes = rw_paper_under (draft);
   segment_counts (draft, notes);
@@ -94,7 +96,7 @@ draw_staves (RwDraft *draft, RwPoint *notes)
   double length = rw_draft_value (draft, RW_RIM_STAVE_LENGTH), foot;
   g_autofree char *mitre = rw_paper_degrees (draft, rw_draft_value (draft, RW_RIM_SEGMENT_MITRE));
 
-  rw_draw_segment (draft, (RwPoint){ 0, 0 });
+  rw_draw_segment (draft, (RwPoint){ 0, 0 }, EDGE_BELOW);
   *notes = rw_paper_under (draft);
   foot = rw_sheet_extent (draft->sheet).y0;
   rw_paper_side (draft, (RwPoint){ outer / 2, 22 }, 0, _("outside of the rim"));
