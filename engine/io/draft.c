@@ -164,7 +164,7 @@ read_draft (const char *file)
   draft = g_new0 (RwDraft, 1);
   draft->file = g_strdup (file);
   draft->of = *uri != '\0' ? g_filename_from_uri (uri, NULL, NULL) : NULL;
-  draft->kept = g_steal_pointer (&kept);
+  draft->kept = g_utf8_make_valid (kept, -1);
   draft->project = project;
   return draft;
 }

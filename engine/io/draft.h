@@ -41,7 +41,7 @@ typedef struct
 {
   char      *file;    /* of the draft itself */
   char      *of;      /* path of the project's file, NULL where it was never saved */
-  char      *kept;    /* ISO 8601 */
+  char      *kept;    /* ISO 8601, or whatever words stand in its place; UTF-8 */
   RwProject *project;
 } RwDraft;
 

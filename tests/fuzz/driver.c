@@ -37,6 +37,7 @@ main (int argc, char *argv[])
 {
   int count = 0;
 
+  LLVMFuzzerInitialize (&argc, &argv);
   for (int i = 1; i < argc; i++)
     count += replay (argv[i]);
   g_print ("%d files replayed\n", count);

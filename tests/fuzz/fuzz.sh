@@ -12,4 +12,5 @@ if [ -f "$corpus.dict" ]; then
   set -- "-dict=$corpus.dict"
 fi
 "$target" "$@" -max_total_time="${FUZZ_SECONDS:-60}" -timeout=10 -max_len=65536 -print_final_stats=1 \
+  "-artifact_prefix=$PWD/" \
   "$found" "$corpus"

@@ -168,6 +168,22 @@ test_damaged (Place *place, gconstpointer data)
     }
 }
 
+/* Work is not lost to a line that only says when it was kept. */
+static void
+test_kept_in_another_encoding (Place *place, gconstpointer data)
+{
+  g_autofree char *file = g_build_filename (place->folder, "0123.rimwright", NULL), *text = some_work ("Maple");
+  g_autofree char *bytes = g_strdup_printf ("rimwright-draft 1\nof \nkept 4. M\xe4rz\n%s", text);
+
+  g_assert_cmpint (g_mkdir (place->folder, 0700), ==, 0);
+  g_assert_true (g_file_set_contents (file, bytes, -1, NULL));
+  g_autoptr (GPtrArray) drafts = rw_drafts_left (place->folder);
+  g_assert_cmpuint (drafts->len, ==, 1);
+  const RwDraft *draft = g_ptr_array_index (drafts, 0);
+  g_assert_cmpstr (draft->kept, ==, "4. M\357\277\275rz");
+  g_assert_cmpstr (draft->project->name, ==, "Maple");
+}
+
 static void
 test_no_folder (Place *place, gconstpointer data)
 {
@@ -193,7 +209,8 @@ main (int argc, char **argv)
   } cases[] = {
     { "/draft/left-behind", test_left_behind }, { "/draft/never-saved", test_never_saved },
     { "/draft/latest-first", test_latest_first }, { "/draft/held", test_held },
-    { "/draft/adopted", test_adopted }, { "/draft/damaged", test_damaged }, { "/draft/no-folder", test_no_folder },
+    { "/draft/adopted", test_adopted }, { "/draft/damaged", test_damaged },
+    { "/draft/kept-in-another-encoding", test_kept_in_another_encoding }, { "/draft/no-folder", test_no_folder },
   };
 
   g_test_init (&argc, &argv, NULL);
