@@ -9,14 +9,10 @@ read_shelf (const RwOptions *options, RwUnits units, const RwProject *project, G
 {
   g_autoptr (GPtrArray) faults = g_ptr_array_new_with_free_func (g_free);
   g_autoptr (RwShelf) shelf = NULL;
-  g_autofree char *text = NULL;
-  gsize length;
 
   if (options->shelf == NULL)
     return rw_shelf_copy (project->shelf);
-  if (!g_file_get_contents (options->shelf, &text, &length, error))
-    return NULL;
-  shelf = rw_shelf_from_csv (text, length, units, faults, error);
+  shelf = rw_shelf_load_csv (options->shelf, units, faults, error);
   if (shelf == NULL || faults->len == 0)
     return g_steal_pointer (&shelf);
   g_set_error_literal (error, RW_OPTIONS_ERROR, 0, g_ptr_array_index (faults, 0));

@@ -134,13 +134,10 @@ on_import_path (const char *path, gpointer user_data)
   g_autoptr (GPtrArray) faults = g_ptr_array_new_with_free_func (g_free);
   g_autoptr (RwShelf) shelf = NULL;
   g_autoptr (GError) error = NULL;
-  g_autofree char *text = NULL;
-  gsize length;
 
   if (path == NULL)
     return;
-  if (g_file_get_contents (path, &text, &length, &error))
-    shelf = rw_shelf_from_csv (text, length, rw_document_style (self->document).units, faults, &error);
+  shelf = rw_shelf_load_csv (path, rw_document_style (self->document).units, faults, &error);
   if (shelf == NULL)
     {
       rw_dialog_error (window_of (self), _("The table could not be read"), error->message);

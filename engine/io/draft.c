@@ -7,12 +7,15 @@
 #include <sys/file.h>
 #include <unistd.h>
 
+#include "json_scan.h"
 #include "project_file.h"
+#include "read_file.h"
 #include "save.h"
 
 #define FIRST_LINE "rimwright-draft 1\n"
 #define ENDING ".rimwright"
 #define LOCK_ENDING ".lock"
+#define MAX_BYTES (RW_JSON_MAX_BYTES + 64 * 1024)
 
 struct _RwDraftPlace
 {
@@ -145,16 +148,15 @@ next_line (char **at, const char *word)
 }
 
 static RwDraft *
-read_draft (const char *file)
+read_text (const char *file, char *at)
 {
-  g_autofree char *bytes = NULL, *uri = NULL, *kept = NULL;
-  char *at;
+  g_autofree char *uri = NULL, *kept = NULL;
   RwProject *project;
   RwDraft *draft;
 
-  if (!g_file_get_contents (file, &bytes, NULL, NULL) || !g_str_has_prefix (bytes, FIRST_LINE))
+  if (!g_str_has_prefix (at, FIRST_LINE))
     return NULL;
-  at = bytes + strlen (FIRST_LINE);
+  at += strlen (FIRST_LINE);
   uri = next_line (&at, "of ");
   kept = next_line (&at, "kept ");
   project = uri != NULL && kept != NULL ? rw_project_from_text (at, -1, NULL) : NULL;
@@ -166,6 +168,18 @@ read_draft (const char *file)
   draft->of = *uri != '\0' ? g_filename_from_uri (uri, NULL, NULL) : NULL;
   draft->kept = g_utf8_make_valid (kept, -1);
   draft->project = project;
+  return draft;
+}
+
+/* NULL where it is none. */
+static RwDraft *
+read_draft (const char *file)
+{
+  GString *text = rw_read_file (file, MAX_BYTES, NULL);
+  RwDraft *draft = text != NULL ? read_text (file, text->str) : NULL;
+
+  if (text != NULL)
+    g_string_free (text, TRUE);
   return draft;
 }
 

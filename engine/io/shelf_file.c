@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "json_scan.h"
+#include "read_file.h"
 #include "save.h"
 #include "shelf_json.h"
 
@@ -86,15 +87,34 @@ RwShelf *
 rw_shelf_load (const char *path, GError **error)
 {
   g_autoptr (GError) reason = NULL;
-  g_autofree char *text = NULL;
-  gsize length;
+  g_autoptr (RwShelf) shelf = NULL;
+  GString *text;
 
-  if (g_file_get_contents (path, &text, &length, &reason))
-    return rw_shelf_from_text (text, length, error);
-  if (g_error_matches (reason, G_FILE_ERROR, G_FILE_ERROR_NOENT))
+  if (!g_file_test (path, G_FILE_TEST_EXISTS))
     return rw_shelf_new ();
-  g_set_error (error, RW_FILE_ERROR, RW_FILE_ERROR_ACCESS, _("The shelf can’t be read: %s"), reason->message);
-  return NULL;
+  text = rw_read_file (path, RW_JSON_MAX_BYTES, &reason);
+  if (text == NULL)
+    {
+      g_set_error (error, RW_FILE_ERROR, RW_FILE_ERROR_ACCESS, _("The shelf can’t be read: %s"), reason->message);
+      return NULL;
+    }
+  shelf = rw_shelf_from_text (text->str, text->len, error);
+  g_string_free (text, TRUE);
+  return g_steal_pointer (&shelf);
+}
+
+/* More than the most bytes are more than the most rows, which is said in the table's own words. */
+RwShelf *
+rw_shelf_load_csv (const char *path, RwUnits units, GPtrArray *faults, GError **error)
+{
+  GString *text = rw_read_file (path, RW_SHELF_CSV_MAX_BYTES, error);
+  RwShelf *shelf;
+
+  if (text == NULL)
+    return NULL;
+  shelf = rw_shelf_from_csv (text->str, text->len, units, faults, error);
+  g_string_free (text, TRUE);
+  return shelf;
 }
 
 gboolean

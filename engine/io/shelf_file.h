@@ -17,6 +17,8 @@ gboolean rw_shelf_save      (const RwShelf *shelf, const char *path, GError **er
 
 /* ---- comma-separated values ---- */
 
+#define RW_SHELF_CSV_MAX_BYTES (1024 * 1024)
+
 /* rw_shelf_from_csv: reads a table as RFC 4180 has it.
  *
  * The first row names the columns: name, kind, material, length, width, thickness, count, avoid, price, mass, in any
@@ -28,4 +30,6 @@ gboolean rw_shelf_save      (const RwShelf *shelf, const char *path, GError **er
  *           faults (may be NULL) takes one sentence for each bad row: row, column, value and what is wanted.
  */
 RwShelf *rw_shelf_from_csv (const char *text, gsize length, RwUnits units, GPtrArray *faults, GError **error);
+/* The same from a file, of which no more is read than a shelf can have. */
+RwShelf *rw_shelf_load_csv (const char *path, RwUnits units, GPtrArray *faults, GError **error);
 char    *rw_shelf_to_csv   (const RwShelf *shelf);

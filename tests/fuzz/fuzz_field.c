@@ -20,8 +20,7 @@ static const RwStyle styles[] = {
 static void
 check_refusal (const GError *error)
 {
-  g_assert_true (error->message[0] != '\0' && strchr (error->message, '\n') == NULL);
-  g_assert_true (g_utf8_validate (error->message, -1, NULL));
+  g_assert_true (error->message[0] != '\0' && g_utf8_validate (error->message, -1, NULL));
 }
 
 static void
