@@ -32,7 +32,7 @@ bar_words (RwCutPage *page, const RwCutBar *bar)
       const RwBarCut *cut = &g_array_index (bar->cuts, RwBarCut, c);
       const RwPiece *piece = rw_cut_page_piece (page, cut->piece);
       g_autofree char *letters = rw_piece_mark (piece), *words = NULL;
-      g_autofree char *length = rw_cut_page_figure (page, piece->length);
+      g_autofree char *length = rw_cut_page_rough (page, piece->length);
 
       /* Of frets there are as many lengths as frets. */
       if (piece->use == RW_PIECE_FRET)

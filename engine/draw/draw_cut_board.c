@@ -3,8 +3,12 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
+#include "sheet/layout.h"
+
 #define ACROSS (1 / 3.0) /* scale across the grain */
 #define DEGREE (G_PI / 180)
+/* What is cut from a strip stands at least so far to the right. */
+#define INDENT 30.0
 
 /* ---- words ---- */
 
@@ -30,8 +34,8 @@ run_words (const RwCutPage *page, const RwBoardStrip *strip, const RwBoardCut *c
 {
   const RwPiece *piece = rw_cut_page_piece (page, cut->piece);
   g_autofree char *letters = rw_piece_mark (piece), *name = rw_piece_words (piece);
-  g_autofree char *from = rw_cut_page_figure (page, cut->from), *across = rw_cut_page_figure (page, cut->width);
-  g_autofree char *length = rw_cut_page_figure (page, piece->length);
+  g_autofree char *from = rw_cut_page_figure (page, cut->from), *across = rw_cut_page_rough (page, cut->width);
+  g_autofree char *length = rw_cut_page_rough (page, piece->length);
   g_autofree char *text = NULL;
 
   if (piece->mitre > 0)
@@ -50,11 +54,33 @@ run_words (const RwCutPage *page, const RwBoardStrip *strip, const RwBoardCut *c
   return cut->on_edge ? g_strdup_printf (_("%s, on edge"), text) : g_steal_pointer (&text);
 }
 
-static void
-strip_words (RwCutPage *page, const RwBoardStrip *strip, guint number)
+static char *
+rip_words (const RwCutPage *page, const RwBoardStrip *strip, guint number)
 {
-  g_autofree char *wide = rw_cut_page_figure (page, strip->to - strip->from);
-  g_autofree char *rip = g_strdup_printf (_("%u. Rip to %s"), number, wide);
+  g_autofree char *wide = rw_cut_page_rough (page, strip->to - strip->from);
+
+  return g_strdup_printf (_("%u. Rip to %s"), number, wide);
+}
+
+/* How far to the right all words stand that say what is cut from the strips. */
+static double
+indent_of (const RwCutPage *page, const GPtrArray *strips)
+{
+  double indent = INDENT;
+
+  for (guint s = 0; s < strips->len; s++)
+    {
+      g_autofree char *rip = rip_words (page, g_ptr_array_index (strips, s), s + 1);
+
+      indent = MAX (indent, rw_lettering_width (rip) * rw_letters_size (RW_LETTERS_SMALL) + 4);
+    }
+  return indent;
+}
+
+static void
+strip_words (RwCutPage *page, const RwBoardStrip *strip, guint number, double indent)
+{
+  g_autofree char *rip = rip_words (page, strip, number);
 
   rw_cut_page_words (page, 0, RW_LETTERS_SMALL, rip);
   page->y += RW_CUT_LINE;
@@ -63,7 +89,7 @@ strip_words (RwCutPage *page, const RwBoardStrip *strip, guint number)
       guint count = run_length (strip->cuts, i);
       g_autofree char *words = run_words (page, strip, &g_array_index (strip->cuts, RwBoardCut, i), count);
 
-      rw_cut_page_words (page, 30, RW_LETTERS_SMALL, words);
+      rw_cut_page_words (page, indent, RW_LETTERS_SMALL, words);
       i += count;
     }
 }
@@ -160,7 +186,7 @@ draw_waste (RwCutPage *page, double foot, const RwStockItem *item, const RwBoard
 }
 
 static void
-offcut_words (RwCutPage *page, const RwBoardPlanBoard *plan)
+offcut_words (RwCutPage *page, const RwBoardPlanBoard *plan, double indent)
 {
   GString *all = g_string_new (NULL);
 
@@ -176,7 +202,7 @@ offcut_words (RwCutPage *page, const RwBoardPlanBoard *plan)
     {
       g_autofree char *words = g_strdup_printf (_("Left to keep: %s"), all->str);
 
-      rw_cut_page_words (page, 30, RW_LETTERS_SMALL, words);
+      rw_cut_page_words (page, indent, RW_LETTERS_SMALL, words);
     }
   g_string_free (all, TRUE);
 }
@@ -185,7 +211,7 @@ void
 rw_cut_page_board (RwCutPage *page, const RwCutBoard *board)
 {
   const RwStockItem *item = rw_cut_page_item (page, board->item);
-  double foot;
+  double indent = indent_of (page, board->plan->strips), foot;
   RwPoint corner, opposite;
 
   rw_cut_page_title (page, board->item, 1);
@@ -203,7 +229,7 @@ rw_cut_page_board (RwCutPage *page, const RwCutBoard *board)
   rw_cut_page_box (page, RW_PEN_OUTLINE, RW_TINT_NONE, corner, opposite);
   page->y = foot - 1;
   for (guint s = 0; s < board->plan->strips->len; s++)
-    strip_words (page, g_ptr_array_index (board->plan->strips, s), s + 1);
-  offcut_words (page, board->plan);
+    strip_words (page, g_ptr_array_index (board->plan->strips, s), s + 1, indent);
+  offcut_words (page, board->plan, indent);
   page->y -= RW_CUT_GAP - RW_CUT_LINE;
 }

@@ -1,6 +1,7 @@
 #include "draw_cut_page.h"
 
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
 #include "project/stock_field.h"
 #include "sheet/layout.h"
@@ -25,12 +26,42 @@ rw_cut_page_figure (const RwCutPage *page, double length)
   return rw_quantity_write (length, "mm", page->style.units, 1, page->style.decimal);
 }
 
-void
-rw_cut_page_words (RwCutPage *page, double x, RwLetters letters, const char *words)
+char *
+rw_cut_page_rough (const RwCutPage *page, double length)
+{
+  int parts = rw_units_parts (page->style.units);
+  double step = parts > 0 ? RW_MM_PER_INCH / parts : 0;
+
+  return rw_cut_page_figure (page, step > 0 ? ceil (length / step - 1e-6) * step : length);
+}
+
+static void
+one_line (RwCutPage *page, double x, RwLetters letters, const char *words)
 {
   page->y -= RW_CUT_LINE;
   rw_draft_set (&page->draft, RW_LAYER_TEXT, RW_SUBJECT_NONE);
   rw_sheet_text (page->draft.sheet, x, page->y, RW_ALIGN_START, letters, words);
+}
+
+void
+rw_cut_page_words (RwCutPage *page, double x, RwLetters letters, const char *words)
+{
+  double room = (page->width - x) / rw_letters_size (letters);
+  g_auto (GStrv) each = g_strsplit (words, " ", -1);
+  g_autoptr (GString) line = g_string_new (NULL);
+
+  for (int i = 0; each[i] != NULL; i++)
+    {
+      gsize before = line->len;
+
+      g_string_append_printf (line, "%s%s", before > 0 ? " " : "", each[i]);
+      if (before == 0 || rw_lettering_width (line->str) <= room)
+        continue;
+      g_string_truncate (line, before);
+      one_line (page, x, letters, line->str);
+      g_string_assign (line, each[i]);
+    }
+  one_line (page, x, letters, line->str);
 }
 
 void

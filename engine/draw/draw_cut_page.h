@@ -25,7 +25,9 @@ const RwStockItem *rw_cut_page_item  (const RwCutPage *page, int k);
 
 /* A length, mm, in the page's units, without them.  New. */
 char *rw_cut_page_figure (const RwCutPage *page, double length);
-/* The next line of words. */
+/* The same of a rough size: fractions of an inch are rounded up, so that no piece comes out too short.  New. */
+char *rw_cut_page_rough  (const RwCutPage *page, double length);
+/* The next line of words, or as many as they take; all begin at x. */
 void  rw_cut_page_words  (RwCutPage *page, double x, RwLetters letters, const char *words);
 /* What is cut, and how many of it alike. */
 void  rw_cut_page_title  (RwCutPage *page, int item, int times);

@@ -16,7 +16,7 @@ typedef enum { FITS, FITS_NOT, FITS_UNKNOWN } Fits;
 #define STEPS_THOROUGH 60000u
 #define STEPS_LONG 600000u
 /* For all questions about the off-cut together: some tenths of a second.  Each takes a share of what is left. */
-#define STEPS_OFFCUTS 24000u
+#define STEPS_OFFCUTS 60000u
 #define SHARES 3
 
 /* How finely the longest off-cut is looked for. */
