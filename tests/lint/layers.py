@@ -37,6 +37,10 @@ def main():
             if path.name in home and path.suffix == ".h":
                 faults.append("%s: a header of that name stands in two layers" % path.relative_to(root))
             home[path.name] = rank
+    for folder in ("engine", "ui", "app"):
+        for path in layer_files(root, folder):
+            if path.parent.relative_to(root).as_posix() not in LAYERS:
+                faults.append("%s: stands in no layer" % path.relative_to(root))
     for rank, layer in enumerate(LAYERS):
         for path in layer_files(root, layer):
             for mark, name in INCLUDE.findall(path.read_text(encoding="utf-8")):
