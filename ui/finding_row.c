@@ -39,7 +39,11 @@ remedy_of (RwFindingRow *self, GtkWidget *button)
 static char *
 remedy_words (RwFindingRow *self, const RwRemedy *remedy)
 {
-  return rw_remedy_words (remedy, _(remedy->pattern), rw_document_style (self->document));
+  RwRemedy said = *remedy;
+
+  /* A word in it may be the name of a size, which has a translation, or of a thread, which has none. */
+  said.word = remedy->word != NULL ? (char *) _(remedy->word) : NULL;
+  return rw_remedy_words (&said, _(remedy->pattern), rw_document_style (self->document));
 }
 
 static void

@@ -5,6 +5,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "check/listing.h"
 #include "table/material.h"
 
 /* Options in plain words.  What is missing here is shown as the table has it, which suits "film" or
@@ -134,10 +135,19 @@ rw_severity_words (RwSeverity severity)
   g_return_val_if_reached ("");
 }
 
+/* What the first of the ids is called, in the language of the window. */
+#define NAME "{name}"
+
 char *
 rw_finding_text (const RwFinding *finding, RwStyle style)
 {
-  return rw_finding_words (finding, _(finding->pattern), style);
+  const char *pattern = _(finding->pattern);
+  g_autofree char *name = strstr (pattern, NAME) != NULL ? rw_reading_label (finding->ids[0], in_own_language) : NULL;
+  g_autoptr (GString) said = g_string_new (pattern);
+
+  if (name != NULL)
+    g_string_replace (said, NAME, name, 0);
+  return rw_finding_words (finding, said->str, style);
 }
 
 char

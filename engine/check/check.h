@@ -85,3 +85,4 @@ void rw_check_joint     (RwCheck *check); /* heel and rods or stick */
 void rw_check_setup     (RwCheck *check);
 void rw_check_strength  (RwCheck *check); /* strings against their wire, rim against its loads */
 void rw_check_materials (RwCheck *check);
+void rw_check_made      (RwCheck *check); /* what is made against what is asked of it */

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "check.h"
+#include "listing.h"
 
 static const struct
 {
@@ -62,6 +63,20 @@ append_number (GString *out, double value, const char *unit, RwStyle style)
     g_string_append_printf (out, "%s%s", strcmp (unit, "deg") == 0 ? "" : " ", sign);
 }
 
+static const char *
+in_english (const char *english)
+{
+  return english;
+}
+
+static void
+append_name (GString *out, const char *id)
+{
+  g_autofree char *name = rw_reading_label (id, in_english);
+
+  g_string_append (out, name != NULL ? name : id);
+}
+
 /* One mark, without its braces. */
 static void
 append_mark (GString *out, const RwFinding *finding, const char *mark, RwStyle style)
@@ -71,6 +86,8 @@ append_mark (GString *out, const RwFinding *finding, const char *mark, RwStyle s
 
   if (strcmp (mark, "id") == 0)
     g_string_append (out, finding->ids[0]);
+  else if (strcmp (mark, "name") == 0)
+    append_name (out, finding->ids[0]);
   else if (place >= 1 && place <= finding->value_count)
     append_number (out, finding->values[place - 1], g_strchug (unit), style);
 }
@@ -189,6 +206,7 @@ rw_check (const RwDesign *design, const RwMeasured *measured, const RwResult *re
   rw_check_setup (&check);
   rw_check_strength (&check);
   rw_check_materials (&check);
+  rw_check_made (&check);
   g_ptr_array_sort (check.found, compare);
   return check.found;
 }

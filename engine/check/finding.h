@@ -31,7 +31,8 @@ void rw_finding_free (RwFinding *finding);
  *
  * Given     pattern  finding->pattern or its translation: "{1 mm}" is the first of the values as a length,
  *                    "{2 deg}" the second as an angle, "{3}" the third as a bare number, "{id}" the first of
- *                    the ids.  A translation may put them in any order
+ *                    the ids, "{name}" what that is called, in English: who shows it in another language puts the
+ *                    name in first.  A translation may put them in any order
  *           style    units and decimal mark
  * Returned  a new string.
  */

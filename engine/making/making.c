@@ -2,6 +2,7 @@
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include <string.h>
 
 /* ---- marking ---- */
 
@@ -27,12 +28,23 @@ hold_params (RwSnapshot *held, RwStep step, const RwResult *result, GError **err
   return TRUE;
 }
 
+/* A size that was read off holds what was asked of it: the reading counts all the same, and that the part came out
+ * otherwise is another matter than that other things are asked of it later. */
+static double
+value_held (const RwProject *project, const RwResult *result, RwSlot slot)
+{
+  g_autofree char *id = rw_slot_id (slot);
+  gboolean was_read = rw_ledger_find (project->ledger, id) != NULL && rw_param_find (id) < 0;
+
+  return was_read && isfinite (result->asked[slot]) ? result->asked[slot] : result->value[slot];
+}
+
 static gboolean
-hold_slots (RwSnapshot *held, RwStep step, const RwResult *result, GError **error)
+hold_slots (RwSnapshot *held, const RwProject *project, RwStep step, const RwResult *result, GError **error)
 {
   for (RwSlot slot = 0; slot < RW_SLOT_COUNT; slot++)
     if (isfinite (result->value[slot]) && rw_step_holds_slot (step, slot, &result->used)
-        && !rw_snapshot_put_slot (held, slot, result->value[slot], error))
+        && !rw_snapshot_put_slot (held, slot, value_held (project, result, slot), error))
       return FALSE;
   return TRUE;
 }
@@ -63,7 +75,7 @@ rw_making_mark (RwProject *project, RwStep step, const char *date, GError **erro
                    _(rw_step_title (step)));
       return FALSE;
     }
-  if (!hold_params (held, step, result, error) || !hold_slots (held, step, result, error))
+  if (!hold_params (held, step, result, error) || !hold_slots (held, project, step, result, error))
     return FALSE;
   made = rw_made_add (project->made, step, date);
   rw_snapshot_free (made->held);
@@ -105,7 +117,7 @@ solve_with_free_rows (const RwProject *project, RwStep step)
 /* The rows of a made step go with a reading by as much as they follow from it.  What is measured itself is left alone:
  * there the reading counts. */
 static void
-move_rows (RwMadeStep *made, const RwResult *before, const RwResult *after)
+move_rows (RwMadeStep *made, const char *read, const RwResult *before, const RwResult *after)
 {
   for (guint i = 0; i < made->held->rows->len; i++)
     {
@@ -113,7 +125,8 @@ move_rows (RwMadeStep *made, const RwResult *before, const RwResult *after)
       double from = before->value[row->slot], to = after->value[row->slot];
       g_autofree char *id = rw_slot_id (row->slot);
 
-      if (!isfinite (from) || !isfinite (to) || from == to || rw_param_find (id) >= 0)
+      if (!isfinite (from) || !isfinite (to) || from == to || rw_param_find (id) >= 0
+          || strcmp (id, read) == 0)
         continue;
       row->value = row->value == from ? to : row->value + (to - from);
     }
@@ -132,7 +145,7 @@ change_ledger (RwProject *project, const char *id, gboolean (*change) (RwLedger 
     {
       g_autofree RwResult *after = solve_with_free_rows (project, about->step);
 
-      move_rows (rw_made_find (project->made, about->step), before, after);
+      move_rows (rw_made_find (project->made, about->step), id, before, after);
     }
   return TRUE;
 }

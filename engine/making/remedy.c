@@ -325,6 +325,26 @@ search_special (Search *search, RwAttempt attempt)
   rw_remedy_free (remedy);
 }
 
+/* What is made is asked for again. */
+static void
+search_made (Search *search)
+{
+  g_autoptr (GPtrArray) tries = NULL;
+
+  if (search->measured == NULL || strcmp (search->finding->rule, "made.misfit") != 0)
+    return;
+  tries = rw_remedies_for_made (search->design, search->measured, search->finding);
+  while (tries->len > 0 && search->left > 0)
+    {
+      RwRemedy *remedy = g_ptr_array_steal_index (tries, 0);
+
+      if (try_design (search, &remedy->design) > IN_VAIN)
+        offer (search, remedy);
+      else
+        rw_remedy_free (remedy);
+    }
+}
+
 GPtrArray *
 rw_remedies (const RwDesign *design, const RwMeasured *measured, const RwFinding *finding)
 {
@@ -344,6 +364,7 @@ rw_remedies (const RwDesign *design, const RwMeasured *measured, const RwFinding
   for (int i = 0; i < rw_special_cures_count; i++)
     if (strcmp (rw_special_cures[i].rule, finding->rule) == 0)
       search_special (&search, rw_special_cures[i].attempt);
+  search_made (&search);
   search_numbers (&search, rw_cures_setup, rw_cures_setup_count);
   search_numbers (&search, rw_cures_pot, rw_cures_pot_count);
   search_numbers (&search, rw_cures_rim, rw_cures_rim_count);

@@ -27,7 +27,7 @@ rw_measured_init (RwMeasured *measured)
   for (guint i = 0; i < G_N_ELEMENTS (measured->course_thickness); i++)
     measured->course_thickness[i] = NAN;
   for (guint i = 0; i < G_N_ELEMENTS (measured->slot); i++)
-    measured->slot[i] = NAN;
+    measured->slot[i] = measured->held_slot[i] = NAN;
   measured->rim_out_of_round = NAN;
   memset (measured->holds_param, 0, sizeof measured->holds_param);
   memset (measured->holds_slot, 0, sizeof measured->holds_slot);
@@ -47,7 +47,7 @@ rw_measured_hold_param (RwMeasured *measured, RwParamId id, const RwDesign *from
 void
 rw_measured_hold_slot (RwMeasured *measured, RwSlot slot, double value)
 {
-  measured->slot[slot] = value;
+  measured->slot[slot] = measured->held_slot[slot] = value;
   measured->holds_slot[slot] = TRUE;
 }
 

@@ -12,6 +12,7 @@ typedef struct
   double   course_thickness[RW_COURSES_MAX]; /* rim.course_thickness[1] is at 0 */
   double   slot[RW_SLOT_COUNT];
   double   rim_out_of_round; /* by how much the diameters read differ; not a number where there are fewer than two */
+  double   held_slot[RW_SLOT_COUNT]; /* of made parts, whatever was read off them: what was asked when they were made */
   gboolean holds_param[RW_PARAM_COUNT]; /* numbers are in param, the others in held */
   gboolean holds_slot[RW_SLOT_COUNT];
   RwDesign held;
