@@ -61,10 +61,16 @@ on_moved (RwSheetPane *self)
 
 #define KEYED_VIEWS 9
 
+static void
+show_view (RwSheetPane *self, RwView view)
+{
+  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[view]), TRUE);
+}
+
 static gboolean
 on_view_key (GtkWidget *widget, GVariant *args, gpointer data)
 {
-  rw_sheet_pane_show (RW_SHEET_PANE (widget), (RwView) g_variant_get_int32 (args));
+  show_view (RW_SHEET_PANE (widget), (RwView) g_variant_get_int32 (args));
   return TRUE;
 }
 
@@ -75,7 +81,7 @@ on_page_key (GtkWidget *widget, GVariant *args, gpointer data)
   int view = (int) rw_canvas_get_view (RW_CANVAS (self->canvas));
   int way = g_variant_get_int32 (args);
 
-  rw_sheet_pane_show (self, (RwView) ((view + way + RW_VIEW_COUNT) % RW_VIEW_COUNT));
+  show_view (self, (RwView) ((view + way + RW_VIEW_COUNT) % RW_VIEW_COUNT));
   return TRUE;
 }
 
@@ -152,10 +158,4 @@ RwCanvas *
 rw_sheet_pane_canvas (RwSheetPane *self)
 {
   return RW_CANVAS (self->canvas);
-}
-
-void
-rw_sheet_pane_show (RwSheetPane *self, RwView view)
-{
-  gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->tabs[view]), TRUE);
 }

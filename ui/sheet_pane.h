@@ -15,4 +15,3 @@ G_DECLARE_FINAL_TYPE (RwSheetPane, rw_sheet_pane, RW, SHEET_PANE, GtkBox)
 
 GtkWidget *rw_sheet_pane_new    (RwDocument *document, RwView view);
 RwCanvas  *rw_sheet_pane_canvas (RwSheetPane *self);
-void       rw_sheet_pane_show   (RwSheetPane *self, RwView view);
