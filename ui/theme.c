@@ -116,10 +116,10 @@ update_colours (GtkSettings *settings)
 }
 
 static void
-add_provider (GdkDisplay *display, GtkCssProvider *provider)
+add_provider (GdkDisplay *display, GtkCssProvider *provider, guint over)
 {
   gtk_style_context_add_provider_for_display (display, GTK_STYLE_PROVIDER (provider),
-                                              GTK_STYLE_PROVIDER_PRIORITY_APPLICATION);
+                                              GTK_STYLE_PROVIDER_PRIORITY_APPLICATION + over);
 }
 
 void
@@ -138,11 +138,11 @@ rw_theme_install (GdkDisplay *display)
   colours = gtk_css_provider_new ();
   g_object_set_data_full (G_OBJECT (settings), PROVIDER_KEY, colours, g_object_unref);
   update_colours (settings);
-  add_provider (display, colours);
+  add_provider (display, colours, 1);
   g_signal_connect (settings, "notify::gtk-application-prefer-dark-theme", G_CALLBACK (update_colours), NULL);
   g_signal_connect (settings, "notify::gtk-theme-name", G_CALLBACK (update_colours), NULL);
 
   sheet = gtk_css_provider_new ();
   gtk_css_provider_load_from_resource (sheet, "/org/rimwright/Rimwright/style.css");
-  add_provider (display, sheet);
+  add_provider (display, sheet, 0);
 }

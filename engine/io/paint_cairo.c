@@ -45,7 +45,7 @@ line_width (const Painter *painter, double width)
 
   if (painter->pixel <= 0)
     return width;
-  return painter->weight * MAX (least, round (width / painter->pixel)) * painter->pixel;
+  return ceil (painter->weight * MAX (least, round (width / painter->pixel))) * painter->pixel;
 }
 
 static void

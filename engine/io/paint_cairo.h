@@ -18,7 +18,7 @@ typedef struct
   RwColour pale;   /* dimension lines, axes, grain */
   RwColour accent; /* selection */
   RwColour tint[RW_TINT_COUNT];
-  double   weight; /* of lines on a screen, in those of paper */
+  double   weight; /* of lines on a screen: times so wide, in whole pixels */
 } RwPalette;
 
 extern const RwPalette rw_palette_light;

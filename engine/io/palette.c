@@ -23,8 +23,8 @@
  * Lettering is in ink and holds 4.5 everywhere.  Pale is for lines only: its lowest figures are grain and
  * facet lines on wood, which are meant to stay behind the outlines.  The accent holds 4.5 on paper.
  *
- * Where the desktop asks for high contrast nothing stays behind: every line is in ink and twice as wide, ink is black
- * or white, and the tints keep their order (94 89 82 74 66 on 100; 37 31 25 18 12 on 0) where ink holds 7 on them.
+ * Where the desktop asks for high contrast nothing stays behind: every line is in ink and wider by half or more, ink is
+ * black or white, and ink holds 7 on all tints.  They keep their order: 94 89 82 74 66 on 100, 37 31 25 18 12 on 0.
  */
 
 const RwPalette rw_palette_light = {
@@ -89,7 +89,7 @@ const RwPalette rw_palette_contrast = {
     [RW_TINT_HEAD] = { 0.880, 0.876, 0.869 },
     [RW_TINT_BONE] = { 0.970, 0.927, 0.865 },
   },
-  .weight = 2,
+  .weight = 1.5,
 };
 
 const RwPalette rw_palette_contrast_dark = {
@@ -105,5 +105,5 @@ const RwPalette rw_palette_contrast_dark = {
     [RW_TINT_HEAD] = { 0.286, 0.286, 0.286 },
     [RW_TINT_BONE] = { 0.370, 0.337, 0.285 },
   },
-  .weight = 2,
+  .weight = 1.5,
 };
