@@ -6,6 +6,7 @@
 
 #include "table/note.h"
 #include "model.h"
+#include "slots.h"
 
 /* ---- other notes ---- */
 
@@ -115,7 +116,7 @@ rw_capo (const RwResult *result, int fret, RwCapo *capo)
   if (fret > 0)
     capo->spike = (int) d->fifth_start_fret + fret;
   if (capo->spike > 0 && capo->spike <= plan->last)
-    capo->spike_x = plan->fret_x[capo->spike];
+    capo->spike_x = rw_slot_place (result, plan->strings, capo->spike);
   /* At one length the pull goes with the square of the note. */
   capo->peg_pull = up * up * result->value[RW_STRINGS_TENSION + plan->strings];
   capo->peg_share = up * up * result->value[RW_STRINGS_STRENGTH_SHARE + plan->strings];

@@ -100,9 +100,10 @@ rw_slot_pieces (const RwResult *result, int fret, RwSlotPiece pieces[RW_STRINGS_
 double
 rw_slot_bass (const RwResult *result, int fret)
 {
-  RwSlotPiece pieces[RW_STRINGS_MAX];
+  const RwPlan *plan = &result->plan;
+  gboolean on_short = plan->has_short && fret > (int) result->used.fifth_start_fret;
 
-  return pieces[rw_slot_pieces (result, fret, pieces) - 1].place;
+  return rw_slot_place (result, on_short ? plan->strings : plan->full, fret);
 }
 
 RwSlot
