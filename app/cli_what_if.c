@@ -98,7 +98,7 @@ answer (const RwOptions *options, const RwWhatIf *what, const RwDesign *design, 
   study = rw_study_what_if (what, wanted, &found, rw_cli_in_english);
   words = answer_words (what, &found, wanted, look->style);
   before = g_strdup_printf ("%s%s%s\n\n", words, held != NULL ? " " : "", held != NULL ? held : "");
-  look->heading = study->panels[0];
+  look->heading = study->title;
   if (!rw_cli_study_write (options, study, look, before, error))
     return FAILED;
   return isfinite (wanted) && !isfinite (found.value) ? NOT_REACHED : GOOD;

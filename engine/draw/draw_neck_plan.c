@@ -338,7 +338,7 @@ rw_draw_fret_number (RwDraft *draft, int fret, RwMap map, int rank)
   RwPoint bass, treble, at;
   RwItem *item;
 
-  rw_place_across (draft->result, draft->result->plan.fret_x[fret], 0, &bass, &treble);
+  rw_place_across (draft->result, rw_slot_bass (draft->result, fret), 0, &bass, &treble);
   at = map (draft->result, bass.x, bass.y);
   rw_draft_slot (draft, TEXT, rw_slot_row (draft->result, fret));
   item = rw_sheet_text (draft->sheet, at.x, at.y, RW_ALIGN_MIDDLE, RW_LETTERS_SMALL, number);
