@@ -10,6 +10,7 @@ typedef struct
   RwTourStop *stops;
   guint       count, here;
   GtkWidget  *note; /* the popover of the present stop */
+  GtkWidget  *next; /* its button that goes on */
   gboolean    leaving;
   guint       moving; /* the source that goes on or leaves */
 } Tour;
@@ -135,6 +136,7 @@ new_buttons (Tour *tour)
       g_signal_connect_swapped (stop, "clicked", G_CALLBACK (on_leave), tour);
       gtk_box_append (GTK_BOX (row), stop);
     }
+  tour->next = next;
   gtk_widget_add_css_class (next, "suggested-action");
   g_signal_connect_swapped (next, "clicked", G_CALLBACK (on_next), tour);
   gtk_box_append (GTK_BOX (row), next);
@@ -163,6 +165,8 @@ show_stop (Tour *tour)
       gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0), gtk_callback_action_new (on_escape, tour, NULL)));
   gtk_widget_add_controller (tour->note, keys);
   gtk_popover_popup (GTK_POPOVER (tour->note));
+  /* Enter goes on, Escape leaves. */
+  gtk_widget_grab_focus (tour->next);
 }
 
 void

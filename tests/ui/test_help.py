@@ -44,6 +44,16 @@ def case_tour_left():
     window.await_words("^This is a complete build$")
 
 
+def case_tour_by_keys():
+    """Enter goes on, Escape leaves."""
+    window = first_start()
+    window.await_words("^This is a complete build$")
+    window.keys("Return")
+    window.await_words("^Every value stands in the form$")
+    window.keys("Escape")
+    window.await_no_words("^Every value stands in the form$")
+
+
 def case_window_closed_during_the_tour():
     window = first_start()
     window.await_words("^This is a complete build$")
