@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "access.h"
+#include "backwards_words.h"
 #include "care_work.h"
 #include "dimension_columns.h"
 #include "dimension_item.h"
@@ -32,6 +33,7 @@ struct _RwDimensionsPane
 
   GtkWidget *tools;
   GtkWidget *view;
+  GtkWidget *backwards; /* what a measured string height says of the neck */
   GtkWidget *message;
 };
 
@@ -134,6 +136,16 @@ place_rows (RwDimensionsPane *self, GPtrArray *used, const GArray *rows)
       }
 }
 
+/* Whoever reads a string height off here is told here what it says of the neck. */
+static void
+show_backwards (RwDimensionsPane *self)
+{
+  g_autofree char *words = rw_backwards_words (self->document);
+
+  gtk_widget_set_visible (self->backwards, words != NULL);
+  gtk_label_set_text (GTK_LABEL (self->backwards), words != NULL ? words : "");
+}
+
 static void
 fill (RwDimensionsPane *self)
 {
@@ -148,6 +160,7 @@ fill (RwDimensionsPane *self)
   for (guint i = 0; i < used->len; i++)
     rw_dimension_item_arrange (g_ptr_array_index (used, i));
   rw_dimension_item_arrange (self->root);
+  show_backwards (self);
 }
 
 /* ---- the tree ---- */
@@ -375,6 +388,13 @@ build_view (RwDimensionsPane *self)
   gtk_widget_set_vexpand (scroller, TRUE);
   gtk_widget_set_hexpand (scroller, TRUE);
   gtk_box_append (GTK_BOX (self), scroller);
+
+  self->backwards = gtk_label_new (NULL);
+  gtk_label_set_xalign (GTK_LABEL (self->backwards), 0);
+  gtk_label_set_wrap (GTK_LABEL (self->backwards), TRUE);
+  gtk_widget_add_css_class (self->backwards, "step-detail");
+  gtk_widget_hide (self->backwards);
+  gtk_box_append (GTK_BOX (self), self->backwards);
 
   self->message = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (self->message), 0);

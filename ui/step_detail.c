@@ -4,8 +4,8 @@
 #include <math.h>
 
 #include "check/listing.h"
-#include "making/backwards.h"
 #include "access.h"
+#include "backwards_words.h"
 #include "care_work.h"
 #include "reading_entry.h"
 #include "words.h"
@@ -190,34 +190,12 @@ show_words (GtkWidget *label, const char *format, const char *words)
   gtk_label_set_text (GTK_LABEL (label), text);
 }
 
-/* "Worked backwards from 3.10 mm ..."; new. */
-static char *
-backwards_words (const RwBackwards *b, RwStyle style)
-{
-  g_autofree char *measured = rw_number_words (b->measured, "mm", style);
-  g_autofree char *label = rw_slot_words (b->slot);
-  g_autofree char *angle = rw_number_words (b->angle, "deg", style);
-  g_autofree char *wanted = rw_number_words (b->wanted_angle, "deg", style);
-  g_autofree char *bridge = rw_number_words (b->wanted_bridge, "mm", style);
-  g_autofree char *shim = rw_number_words (fabs (b->shim), "mm", style);
-
-  return g_strdup_printf (b->shim >= 0
-                            ? _("Worked backwards from %s (%s): the neck stands at %s, and %s is wanted. A bridge of %s "
-                                "sets it right, or a shim of %s at the head end of the heel.")
-                            : _("Worked backwards from %s (%s): the neck stands at %s, and %s is wanted. A bridge of %s "
-                                "sets it right, or a shim of %s at the cap end of the heel."),
-                          measured, label, angle, wanted, bridge, shim);
-}
-
 static void
 show_backwards (RwStepDetail *self)
 {
   gboolean strung = self->info->step == RW_STEP_STRING_UP || self->info->step == RW_STEP_SET_UP;
-  g_autofree char *words = NULL;
-  RwBackwards backwards;
+  g_autofree char *words = strung ? rw_backwards_words (self->document) : NULL;
 
-  if (strung && rw_backwards (rw_document_project (self->document), &backwards))
-    words = backwards_words (&backwards, rw_document_style (self->document));
   gtk_widget_set_visible (self->backwards, words != NULL);
   gtk_label_set_text (GTK_LABEL (self->backwards), words != NULL ? words : "");
 }
