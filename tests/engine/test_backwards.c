@@ -4,6 +4,7 @@
 #include <math.h>
 
 #include "making/making.h"
+#include "built.h"
 
 /* Bisection and the solver's brackets: well under what a bevel can show. */
 #define ANGLE_CLOSE 1e-6 /* deg */
@@ -12,11 +13,8 @@
 static double
 value_of (const RwProject *project, RwSlot slot)
 {
-  g_autofree RwMeasured *facts = g_new (RwMeasured, 1);
-  g_autofree RwResult *result = g_new (RwResult, 1);
+  g_autofree RwResult *result = built_result (project);
 
-  rw_project_measured (project, facts);
-  rw_solve (&project->design, facts, result);
   return result->value[slot];
 }
 

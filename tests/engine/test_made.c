@@ -5,23 +5,13 @@
 #include <math.h>
 #include <string.h>
 
+#include "built.h"
 #include "random_design.h"
 
 #define ROUNDS 120
 
 /* The solver brackets to 1e-9 mm; what is worked out from it loses a digit or two. */
 #define SAME 1e-6
-
-static RwResult *
-solve (const RwProject *project)
-{
-  g_autofree RwMeasured *facts = g_new (RwMeasured, 1);
-  RwResult *result = g_new (RwResult, 1);
-
-  rw_project_measured (project, facts);
-  rw_solve (&project->design, facts, result);
-  return result;
-}
 
 static gboolean
 same (double a, double b)
@@ -66,7 +56,7 @@ random_project (void)
       g_autofree RwResult *result = NULL;
 
       random_design_near (&project->design, 12);
-      result = solve (project);
+      result = built_result (project);
       if (result->side.outcome == RW_SIDE_SOLVED && fabs (result->value[RW_NECK_ANGLE] - 3) < 5)
         return g_steal_pointer (&project);
     }
@@ -98,10 +88,10 @@ test_marking_changes_nothing (void)
   for (int round = 0; round < ROUNDS; round++)
     {
       g_autoptr (RwProject) project = random_project ();
-      g_autofree RwResult *before = solve (project), *after = NULL;
+      g_autofree RwResult *before = built_result (project), *after = NULL;
 
       mark_some (project);
-      after = solve (project);
+      after = built_result (project);
       assert_same (before, after, "marked");
     }
 }
@@ -146,7 +136,7 @@ test_made_never_changes (void)
   for (int round = 0; round < ROUNDS; round++)
     {
       g_autoptr (RwProject) project = random_project ();
-      g_autofree RwResult *start = solve (project);
+      g_autofree RwResult *start = built_result (project);
 
       mark_some (project);
       for (int change = 0; change < 10; change++)
@@ -154,7 +144,7 @@ test_made_never_changes (void)
           g_autofree RwResult *now = NULL;
 
           random_design (&project->design);
-          now = solve (project);
+          now = built_result (project);
           assert_held (project, start, now);
         }
     }
@@ -170,12 +160,12 @@ test_marks_and_changes_mixed (void)
 
       for (RwStep step = 0; step < RW_STEP_COUNT; step++)
         {
-          g_autofree RwResult *before = solve (project), *after = NULL;
+          g_autofree RwResult *before = built_result (project), *after = NULL;
           RwDesign kept = project->design;
 
           rw_making_mark (project, step, NULL, NULL);
           random_design_near (&project->design, 3);
-          after = solve (project);
+          after = built_result (project);
           assert_held (project, before, after);
           if (after->side.outcome != RW_SIDE_SOLVED)
             project->design = kept;
@@ -211,13 +201,13 @@ test_upstream_stays (void)
   for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
     {
       g_autoptr (RwProject) project = rw_project_new ();
-      g_autofree RwResult *before = solve (project), *after = NULL;
+      g_autofree RwResult *before = built_result (project), *after = NULL;
       int param = rw_param_find (cases[i].measured), slot = rw_slot_find (cases[i].measured);
       double value = cases[i].by
                      + (slot >= 0 ? before->value[slot] : rw_design_get (&before->used, (RwParamId) param));
 
       g_assert_true (rw_making_measure (project, cases[i].measured, &value, 1, NULL, NULL, NULL));
-      after = solve (project);
+      after = built_result (project);
       for (RwSlot s = cases[i].first; s <= cases[i].last; s++)
         assert_same_slot (before, after, s, cases[i].measured);
     }
@@ -232,13 +222,13 @@ test_reading_of_made_part (void)
 {
   const double reading = 279.6;
   g_autoptr (RwProject) project = rw_project_new (), before = NULL;
-  g_autofree RwResult *now = NULL, *start = solve (project);
+  g_autofree RwResult *now = NULL, *start = built_result (project);
 
   mark (project, RW_STEP_TURN);
   mark (project, RW_STEP_SHOES);
   before = rw_project_copy (project);
   g_assert_true (rw_making_measure (project, "rim.outer_diameter", &reading, 1, NULL, NULL, NULL));
-  now = solve (project);
+  now = built_result (project);
   g_assert_cmpfloat (now->used.rim_outer_diameter, ==, reading);
   g_assert_cmpfloat_with_epsilon (now->value[RW_RIM_CIRCUMFERENCE], G_PI * reading, 1e-9);
   assert_same_slot (start, now, RW_HOOKS_ARC + 3, "drilled");
@@ -260,7 +250,7 @@ test_order_of_entry (void)
     {
       const char *id = ids[round % (int) G_N_ELEMENTS (ids)];
       g_autoptr (RwProject) first = random_project (), last = rw_project_copy (first);
-      g_autofree RwResult *before = solve (first), *one = NULL, *other = NULL;
+      g_autofree RwResult *before = built_result (first), *one = NULL, *other = NULL;
       int param = rw_param_find (id), slot = rw_slot_find (id);
       double is = slot >= 0    ? before->value[slot]
                   : param >= 0 ? rw_design_get (&before->used, (RwParamId) param)
@@ -273,8 +263,8 @@ test_order_of_entry (void)
       mark (first, step);
       mark (last, step);
       g_assert_true (rw_making_measure (last, id, &reading, 1, NULL, NULL, NULL));
-      one = solve (first);
-      other = solve (last);
+      one = built_result (first);
+      other = built_result (last);
       /* Made before the reading, another part stays as it was; so only what belongs to no other is compared. */
       if (slot >= 0)
         assert_same_slot (one, other, (RwSlot) slot, id);
@@ -311,7 +301,7 @@ test_order_of_readings (void)
 
           g_assert_true (rw_making_measure (project, all[at].id, &all[at].value, 1, NULL, NULL, NULL));
         }
-      now = solve (project);
+      now = built_result (project);
       if (first == NULL)
         first = g_steal_pointer (&now);
       else

@@ -4,6 +4,8 @@
 
 #include <math.h>
 
+#include "built.h"
+
 typedef struct
 {
   const char *id;
@@ -62,17 +64,6 @@ project_with (const char *settings)
   return project;
 }
 
-static RwResult *
-solve (const RwProject *project)
-{
-  g_autofree RwMeasured *facts = g_new (RwMeasured, 1);
-  RwResult *result = g_new (RwResult, 1);
-
-  rw_project_measured (project, facts);
-  rw_solve (&project->design, facts, result);
-  return result;
-}
-
 static double
 value_of (const RwResult *result, const char *id)
 {
@@ -90,13 +81,13 @@ test_point (gconstpointer data)
 {
   const Point *point = data;
   g_autoptr (RwProject) project = project_with (point->settings);
-  g_autofree RwResult *before = solve (project), *after = NULL;
+  g_autofree RwResult *before = built_result (project), *after = NULL;
   double value = value_of (before, point->id) + point->by;
   g_autoptr (GError) error = NULL;
 
   rw_making_measure (project, point->id, &value, 1, NULL, NULL, &error);
   g_assert_no_error (error);
-  after = solve (project);
+  after = built_result (project);
   g_assert_cmpfloat (value_of (after, point->id), ==, value);
   g_assert_cmpfloat (fabs (value_of (after, point->downstream) - value_of (before, point->downstream)), >, 1e-4);
   g_assert_cmpfloat (value_of (after, point->upstream), ==, value_of (before, point->upstream));
@@ -108,11 +99,11 @@ test_equal (gconstpointer data)
 {
   const Point *point = data;
   g_autoptr (RwProject) project = project_with (point->settings);
-  g_autofree RwResult *before = solve (project), *after = NULL;
+  g_autofree RwResult *before = built_result (project), *after = NULL;
   double value = value_of (before, point->id);
 
   g_assert_true (rw_making_measure (project, point->id, &value, 1, NULL, NULL, NULL));
-  after = solve (project);
+  after = built_result (project);
   for (int slot = 0; slot < RW_SLOT_COUNT; slot++)
     if (isfinite (before->value[slot]))
       g_assert_cmpfloat_with_epsilon (after->value[slot], before->value[slot],

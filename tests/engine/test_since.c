@@ -7,23 +7,13 @@
 #include "making/making.h"
 #include "paper/paper.h"
 #include "paper/paper_shows.h"
-
-static RwResult *
-solve (const RwProject *project)
-{
-  g_autofree RwMeasured *facts = g_new (RwMeasured, 1);
-  RwResult *result = g_new (RwResult, 1);
-
-  rw_project_measured (project, facts);
-  rw_solve (&project->design, facts, result);
-  return result;
-}
+#include "built.h"
 
 static void
 issue (RwProject *project, const char *date, const char *paper, const char *other)
 {
   const char *const papers[] = { paper, other, NULL };
-  g_autofree RwResult *now = solve (project);
+  g_autofree RwResult *now = built_result (project);
 
   rw_issued_add (project->issued, date, RW_UNITS_MM, papers, rw_making_record (now));
 }
@@ -31,7 +21,7 @@ issue (RwProject *project, const char *date, const char *paper, const char *othe
 static RwSince *
 since (const RwProject *project)
 {
-  g_autofree RwResult *now = solve (project);
+  g_autofree RwResult *now = built_result (project);
 
   return rw_since_new (project, now);
 }

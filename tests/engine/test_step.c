@@ -4,18 +4,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "built.h"
 #include "random_design.h"
-
-static RwResult *
-solve (const RwProject *project)
-{
-  g_autofree RwMeasured *facts = g_new (RwMeasured, 1);
-  RwResult *result = g_new (RwResult, 1);
-
-  rw_project_measured (project, facts);
-  rw_solve (&project->design, facts, result);
-  return result;
-}
 
 static void
 set (RwProject *project, const char *id, const char *text)
@@ -62,7 +52,7 @@ static void
 test_measurable (void)
 {
   g_autoptr (RwProject) project = rw_project_new ();
-  g_autofree RwResult *result = solve (project);
+  g_autofree RwResult *result = built_result (project);
   const RwStepInfo *steps[RW_STEP_COUNT];
   int count = rw_steps_of (&project->design, steps);
 

@@ -61,3 +61,14 @@ built_value (const Built *built, const char *id)
     g_error ("The build has no row %s", id);
   return built->result.value[slot];
 }
+
+RwResult *
+built_result (const RwProject *project)
+{
+  g_autofree RwMeasured *facts = g_new (RwMeasured, 1);
+  RwResult *result = g_new (RwResult, 1);
+
+  rw_project_measured (project, facts);
+  rw_solve (&project->design, facts, result);
+  return result;
+}

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "model/solve.h"
+#include "project/project.h"
 
 typedef struct
 {
@@ -19,3 +20,6 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (Built, built_free)
 
 /* The dimension called id, its indices written out; the test fails where the build has no such row. */
 double built_value (const Built *built, const char *id);
+
+/* A project as it stands, with what is measured and made in it.  New, for g_free(). */
+RwResult *built_result (const RwProject *project);
