@@ -93,7 +93,8 @@ static void
 refresh_action (RwFoot *self, const RwResult *now, RwStyle style)
 {
   int fret = (int) now->used.setup_action_fret;
-  g_autofree char *number = rw_number_words (now->side.action, "mm", style);
+  double listed = now->value[RW_SETUP_ACTION + fret]; /* measured where it was; not every fret is in the list */
+  g_autofree char *number = rw_number_words (isnan (listed) ? now->side.action : listed, "mm", style);
   g_autofree char *text = isnan (now->side.action) ? g_strdup (_("Action can’t be worked out"))
                                                    : g_strdup_printf (_("Action at %d: %s"), fret, number);
 
