@@ -62,7 +62,7 @@ collect (const RwProject *project, double *measured, double *made)
 }
 
 static RwRow
-row_of (const RwProject *project, const RwResult *now, const RwResult *planned, RwSlot slot)
+row_of (const RwResult *now, const RwResult *planned, RwSlot slot)
 {
   return (RwRow){ slot, now->value[slot], planned->value[slot], NAN, NAN, now->asked[slot] };
 }
@@ -91,7 +91,7 @@ rw_listing_rows (const RwProject *project, const RwResult *now, const RwResult *
   for (int i = 0; i < RW_SLOT_COUNT; i++)
     if (isfinite (now->value[i]))
       {
-        RwRow row = row_of (project, now, planned, (RwSlot) i);
+        RwRow row = row_of (now, planned, (RwSlot) i);
 
         row.measured = measured[i];
         row.made = made[i];
@@ -132,7 +132,7 @@ find_slot (RwSlot slot, const RwProject *project, const RwResult *now, const RwR
 {
   g_autofree char *id = rw_slot_id (slot);
   const RwMadeStep *made = rw_made_holder_of_slot (project->made, slot);
-  RwRow found = row_of (project, now, planned, slot);
+  RwRow found = row_of (now, planned, slot);
 
   found.measured = reading (project, id);
   found.made = made != NULL ? rw_snapshot_slot (made->held, slot) : NAN;
