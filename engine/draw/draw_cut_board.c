@@ -34,7 +34,7 @@ run_words (const RwCutPage *page, const RwBoardStrip *strip, const RwBoardCut *c
 {
   const RwPiece *piece = rw_cut_page_piece (page, cut->piece);
   g_autofree char *letters = rw_piece_mark (piece), *name = rw_piece_words (piece);
-  g_autofree char *from = rw_cut_page_figure (page, cut->from), *across = rw_cut_page_rough (page, cut->width);
+  g_autofree char *from = rw_cut_page_figure (page, cut->from), *across = rw_cut_page_figure (page, cut->width);
   g_autofree char *length = rw_cut_page_rough (page, piece->length);
   g_autofree char *text = NULL;
 
@@ -57,7 +57,7 @@ run_words (const RwCutPage *page, const RwBoardStrip *strip, const RwBoardCut *c
 static char *
 rip_words (const RwCutPage *page, const RwBoardStrip *strip, guint number)
 {
-  g_autofree char *wide = rw_cut_page_rough (page, strip->to - strip->from);
+  g_autofree char *wide = rw_cut_page_figure (page, strip->to - strip->from);
 
   return g_strdup_printf (_("%u. Rip to %s"), number, wide);
 }

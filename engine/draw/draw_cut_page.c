@@ -2,6 +2,7 @@
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include <string.h>
 
 #include "project/stock_field.h"
 #include "sheet/layout.h"
@@ -43,23 +44,37 @@ one_line (RwCutPage *page, double x, RwLetters letters, const char *words)
   rw_sheet_text (page->draft.sheet, x, page->y, RW_ALIGN_START, letters, words);
 }
 
+/* Whether a line may end before a word: not within "3 1/8 × 2 in", nor before a unit. */
+static gboolean
+may_break (const char *before, const char *word)
+{
+  gboolean figure = g_ascii_isdigit (before[strlen (before) - 1]) && g_ascii_isdigit (*word);
+
+  return !figure && !g_str_equal (word, "×") && !g_str_has_suffix (before, "×") && !g_str_equal (word, "mm")
+         && !g_str_equal (word, "in");
+}
+
 void
 rw_cut_page_words (RwCutPage *page, double x, RwLetters letters, const char *words)
 {
-  double room = (page->width - x) / rw_letters_size (letters);
+  double size = rw_letters_size (letters), room = (page->width - x) / size;
   g_auto (GStrv) each = g_strsplit (words, " ", -1);
   g_autoptr (GString) line = g_string_new (NULL);
+  gsize end = 0; /* of what stays on the line where it gets too long; 0: nothing does */
 
   for (int i = 0; each[i] != NULL; i++)
     {
-      gsize before = line->len;
-
-      g_string_append_printf (line, "%s%s", before > 0 ? " " : "", each[i]);
-      if (before == 0 || rw_lettering_width (line->str) <= room)
+      if (line->len > 0 && may_break (line->str, each[i]))
+        end = line->len;
+      g_string_append_printf (line, "%s%s", line->len > 0 ? " " : "", each[i]);
+      if (end == 0 || rw_lettering_width (line->str) <= room)
         continue;
-      g_string_truncate (line, before);
+      g_autofree char *rest = g_strdup (line->str + end + 1);
+      g_string_truncate (line, end);
       one_line (page, x, letters, line->str);
-      g_string_assign (line, each[i]);
+      page->y -= size - rw_letters_size (RW_LETTERS_SMALL);
+      g_string_assign (line, rest);
+      end = 0;
     }
   one_line (page, x, letters, line->str);
 }

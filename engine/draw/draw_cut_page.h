@@ -25,7 +25,7 @@ const RwStockItem *rw_cut_page_item  (const RwCutPage *page, int k);
 
 /* A length, mm, in the page's units, without them.  New. */
 char *rw_cut_page_figure (const RwCutPage *page, double length);
-/* The same of a rough size: fractions of an inch are rounded up, so that no piece comes out too short.  New. */
+/* The same of a rough length: fractions of an inch are rounded up, so that no piece comes out too short.  New. */
 char *rw_cut_page_rough  (const RwCutPage *page, double length);
 /* The next line of words, or as many as they take; all begin at x. */
 void  rw_cut_page_words  (RwCutPage *page, double x, RwLetters letters, const char *words);
