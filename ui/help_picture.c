@@ -84,7 +84,8 @@ rw_help_picture_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     {
       g_clear_pointer (&self->layout, rw_layout_free);
       self->width = width;
-      self->layout = rw_layout_new (self->detail->sheet, scale_for (&self->detail->box, width), LETTERS_MM * rw_theme_text_scale (widget));
+      self->layout = rw_layout_new (self->detail->sheet, scale_for (&self->detail->box, width),
+                                    LETTERS_MM * rw_theme_text_scale (widget));
     }
   gtk_snapshot_push_clip (snapshot, &bounds);
   cr = gtk_snapshot_append_cairo (snapshot, &bounds);

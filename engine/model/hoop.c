@@ -24,7 +24,8 @@ predicted_springback (const RwModel *m, double bore)
 {
   const RwDesign *d = m->d;
   const RwMetal *metal = &rw_metals[d->hoop_material];
-  Bend bend = { d->hoop_thickness, (bore + d->hoop_thickness) / 2, m->guessed.yield * metal->yield_mpa / (metal->modulus_gpa * 1000) };
+  Bend bend = { d->hoop_thickness, (bore + d->hoop_thickness) / 2,
+                m->guessed.yield * metal->yield_mpa / (metal->modulus_gpa * 1000) };
   double limit = 0.5 * bend.thickness / bend.yield_per_modulus;
   double former = 2 * rw_root (relaxed_excess, &bend, 0, limit) - d->hoop_thickness;
 

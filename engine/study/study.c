@@ -17,7 +17,8 @@ static const struct
   [RW_STUDY_HEAD] = { "head", N_("Head"), N_("Sag of the head"), rw_study_head },
   [RW_STUDY_HOOKS] = { "hooks", N_("Hooks"), N_("Hooks and tightening"), rw_study_hooks },
   [RW_STUDY_SEASONS] = { "seasons", N_("Seasons"), N_("Movement over the seasons"), rw_study_seasons },
-  [RW_STUDY_TEMPERAMENT] = { "temperament", N_("Temperament"), N_("Notes and slots against equal temperament"), rw_study_temperament },
+  [RW_STUDY_TEMPERAMENT] = { "temperament", N_("Temperament"), N_("Notes and slots against equal temperament"),
+                             rw_study_temperament },
 };
 
 const char *
