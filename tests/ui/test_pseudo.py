@@ -11,7 +11,8 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 sys.path.insert(0, os.path.join(HERE, "..", "support"))
 import pseudo  # noqa: E402
 from cases import expect, finish, run  # noqa: E402
-from drive import CONTROLS, Program, children, name_of, place, role, wait, words_of  # noqa: E402
+from drive import CONTROLS, Program, name_of, place, wait, words_of  # noqa: E402
+from visit import shown  # noqa: E402
 
 RIMWRIGHT = sys.argv[1]
 ROOT = os.path.join(HERE, "..", "..")
@@ -22,21 +23,7 @@ OURS = {
     "Minimize", "Minimieren", "Maximize", "Maximieren", "Close", "Schließen",  # buttons of the toolkit
     "GtkLabel",  # a label without text
 }
-BUTTONS = {"push button", "toggle button", "radio button", "page tab"}
 WIDE, USUAL = 2000, 1280
-
-
-def shown(node, inside="", seen=True, button=False):
-    """What is on the screen, its role, and whether it is a button or in one.  What a drop-down would offer is left out.
-    A page of a stack has no place of its own, though what is on it has; what is hidden has none, and all in it."""
-    kind, here = role(node), not inside or min(place(node)[2:]) > 0
-    if not here and not seen:
-        return
-    button = button or kind in BUTTONS
-    if here:
-        yield node, kind, button
-    for child in children(node) if kind != "combo box" else []:
-        yield from shown(child, kind, here, button)
 
 
 def said(window):
@@ -105,7 +92,7 @@ def case_room(window):
 def main():
     with tempfile.TemporaryDirectory() as folder:
         os.environ.update(RIMWRIGHT_LOCALE_DIR=pseudo.catalogue(ROOT, folder), LANGUAGE="de")
-        return run(globals(), lambda _: [start(USUAL)])
+        return run(globals(), lambda _: [start(USUAL)], sys.argv[2:])
 
 
 sys.exit(main())
