@@ -160,9 +160,12 @@ make_pages (gpointer user_data)
   return G_SOURCE_REMOVE;
 }
 
+/* Closing the window takes the focus from an entry, which then tells what was typed: too late. */
 static void
 make_pages_soon (RwPapersWindow *self)
 {
+  if (self->document == NULL)
+    return;
   g_clear_handle_id (&self->pause, g_source_remove);
   self->pause = g_timeout_add (PAUSE_MS, make_pages, self);
 }

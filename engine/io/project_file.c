@@ -6,6 +6,16 @@
 #include "read_file.h"
 #include "save.h"
 
+/* Who reads that a line is damaged wants to know of which file. */
+static void
+name_file (const char *path, GError **error)
+{
+  g_autofree char *name = g_path_get_basename (path);
+  g_autofree char *shown = rw_file_quote (name);
+
+  g_prefix_error (error, "%s: ", shown);
+}
+
 RwProject *
 rw_project_load (const char *path, GError **error)
 {
@@ -15,6 +25,8 @@ rw_project_load (const char *path, GError **error)
   if (text == NULL)
     return NULL;
   project = rw_project_from_text (text->str, (gssize) text->len, error);
+  if (project == NULL && strcmp (path, "-") != 0)
+    name_file (path, error);
   g_string_free (text, TRUE);
   return project;
 }
