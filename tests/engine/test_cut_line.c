@@ -243,7 +243,7 @@ test_sixty (void)
 {
   double slowest = 0;
 
-  for (int turn = 0; turn < 6; turn++)
+  for (int turn = 0; turn < 3; turn++)
     {
       RwLinePiece pieces[60];
       RwLineStock stock[2] = { { 1000, RW_LINE_NO_LIMIT }, { 600, 8 } };
