@@ -4,10 +4,10 @@
 #include <gtk/gtk.h>
 #include <stdlib.h>
 
+#include "base/theme.h"
+#include "window/recovery.h"
+#include "window/window.h"
 #include "language.h"
-#include "recovery.h"
-#include "theme.h"
-#include "window.h"
 
 #define APPLICATION_ID "org.rimwright.Rimwright"
 #define FIRST_FRAME_VARIABLE "RIMWRIGHT_EXIT_AFTER_FIRST_FRAME"

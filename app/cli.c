@@ -4,6 +4,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "base/words.h"
 #include "io/project_file.h"
 #include "cli_cut.h"
 #include "cli_making.h"
@@ -14,7 +15,6 @@
 #include "examples.h"
 #include "language.h"
 #include "options.h"
-#include "words.h"
 
 enum
 {

@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
-"""Checks that includes point the right way: app -> ui -> engine/io -> engine, and within the engine from
-papers and studies down to the tables.
+"""Checks that includes point the right way: app -> ui -> engine/io -> engine, within the engine from papers and
+studies down to the tables, and within ui from the window down to what all widgets share.
 
 layers.py ROOT.  Each layer may include its own headers and those below.  Outside libraries: the engine
 proper sees GLib and the C library, engine/io adds GIO, json-glib, cairo and Pango, ui adds GTK.
@@ -10,9 +10,11 @@ import re
 import sys
 from pathlib import Path
 
+# From the bottom up.
 ENGINE = ["table", "project", "model", "check", "making", "stock", "sheet", "draw", "study", "paper"]
-LAYERS = ["engine/" + folder for folder in ENGINE] + ["engine/io", "ui", "app"]  # from the bottom up
-IO, UI = LAYERS.index("engine/io"), LAYERS.index("ui")
+WIDGETS = ["base", "document", "canvas", "form", "papers", "drawer", "window"]
+LAYERS = ["engine/" + folder for folder in ENGINE] + ["engine/io"] + ["ui/" + folder for folder in WIDGETS] + ["app"]
+IO, UI = LAYERS.index("engine/io"), LAYERS.index("ui/" + WIDGETS[0])
 OUTSIDE = {"gio": IO, "json-glib": IO, "cairo": IO, "pango": IO, "gtk": UI, "gdk": UI, "gsk": UI, "graphene": UI,
            "adwaita": 99}
 GENERATED = re.compile(r".*-(resources|config)\.h")

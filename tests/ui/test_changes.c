@@ -1,7 +1,7 @@
 /* What has changed of a drawing is found, tile by tile: the grid against geometry worked out point by point, the
  * stamps against two drawings painted whole. */
-#include "canvas_stamp.h"
-#include "canvas_view.h"
+#include "base/canvas_view.h"
+#include "canvas/canvas_stamp.h"
 #include "draw/drawing.h"
 #include "io/paint_quick.h"
 #include "random_design.h"

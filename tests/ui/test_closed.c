@@ -1,6 +1,6 @@
 /* Windows closed in the middle of something. */
-#include "papers_form.h"
-#include "papers_window.h"
+#include "papers/papers_form.h"
+#include "papers/papers_window.h"
 
 #define LONG_ENOUGH_US (1000 * 1000) /* for all that a window puts off */
 

@@ -1,5 +1,5 @@
 /* The guide's text: its marks, its pictures, and the same course in every language. */
-#include "guide_text.h"
+#include "window/guide_text.h"
 
 #include "draw/drawing.h"
 

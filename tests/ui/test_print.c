@@ -1,6 +1,6 @@
 /* The printer gets what the PDF has: as many pages, each in its size and direction, at exactly 1 : 1.  They
  * are exported through the toolkit's print operation, which needs no display. */
-#include "print.h"
+#include "papers/print.h"
 #include "read_back.h"
 
 #include <glib/gstdio.h>

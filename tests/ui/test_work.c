@@ -1,8 +1,8 @@
 /* Work in a thread: nothing of the window's may end in a thread, whichever side lets go last.  Which one does is chance,
  * about one in fifty for the thread, so each kind of work is left many times. */
-#include "care_work.h"
-#include "papers_job.h"
-#include "stock_work.h"
+#include "document/care_work.h"
+#include "document/stock_work.h"
+#include "papers/papers_job.h"
 
 #include "io/file_error.h"
 
