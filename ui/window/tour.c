@@ -101,6 +101,13 @@ on_escape (GtkWidget *widget, GVariant *args, gpointer tour)
   return TRUE;
 }
 
+/* The window's own keys don't reach a note that has the focus. */
+static gboolean
+on_key (GtkEventControllerKey *controller, guint key, guint code, GdkModifierType state, Tour *tour)
+{
+  return gtk_event_controller_key_forward (controller, tour->window);
+}
+
 /* ---- a note ---- */
 
 static void
@@ -148,7 +155,7 @@ show_stop (Tour *tour)
 {
   const RwTourStop *stop = &tour->stops[tour->here];
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8);
-  GtkEventController *keys = gtk_shortcut_controller_new ();
+  GtkEventController *keys = gtk_shortcut_controller_new (), *rest = gtk_event_controller_key_new ();
 
   add_label (box, stop->title, "strong");
   add_label (box, stop->text, NULL);
@@ -164,6 +171,8 @@ show_stop (Tour *tour)
       GTK_SHORTCUT_CONTROLLER (keys),
       gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0), gtk_callback_action_new (on_escape, tour, NULL)));
   gtk_widget_add_controller (tour->note, keys);
+  g_signal_connect (rest, "key-pressed", G_CALLBACK (on_key), tour);
+  gtk_widget_add_controller (tour->note, rest);
   gtk_popover_popup (GTK_POPOVER (tour->note));
   /* Enter goes on, Escape leaves. */
   gtk_widget_grab_focus (tour->next);
