@@ -16,7 +16,7 @@ sys.path.insert(0, os.path.join(os.path.dirname(os.path.abspath(__file__)), ".."
 from cases import expect, run  # noqa: E402
 from drive import Failure, Program, wait, x  # noqa: E402
 
-RIMWRIGHT = sys.argv[1]
+RIMWRIGHT = os.path.abspath(sys.argv[1])  # a case goes to a folder of its own
 NEAR = 0.02  # mm: poppler's numbers are good to 0.003 mm
 MM = 25.4 / 72
 
@@ -163,7 +163,16 @@ def case_page_setup_kept(window, folder):
     check_bars(lines_on(second, 1), 215.9)
 
 
+def forget_papers():
+    """No case goes on with another's printer and the file that it wrote."""
+    config = os.environ.get("XDG_CONFIG_HOME") or os.path.expanduser("~/.config")
+    memory = os.path.join(config, "rimwright", "papers.ini")
+    if os.path.exists(memory):
+        os.remove(memory)
+
+
 def start(folder):
+    forget_papers()
     os.chdir(folder)  # where the dialog proposes to write
     return [Papers(), folder]
 
