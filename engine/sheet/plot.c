@@ -2,11 +2,14 @@
 
 #include <math.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "layout.h"
 
 /* Paper mm. */
 #define TITLE_ROOM 6.0
+#define TITLE_LINE 3.8   /* from line to line */
+#define FRAME_LEAST 5.0  /* high */
 #define FIGURES_ROOM 11.0 /* left of the frame */
 #define WORDS_ROOM 5.0    /* under it */
 #define TICK 1.2
@@ -143,6 +146,59 @@ widen (RwBox *range)
   range->y1 += range->y1 < 0 || range->y1 > 0 ? BEYOND * span : 0;
 }
 
+/* Where the first line of a text ends that may be so wide: at the last space that fits, else at the first. */
+static const char *
+line_end (const char *text, double width)
+{
+  const char *end = NULL;
+
+  for (const char *space = strchr (text, ' '); space != NULL; space = strchr (space + 1, ' '))
+    {
+      g_autofree char *line = g_strndup (text, (gsize) (space - text));
+
+      if (end != NULL && rw_lettering_width (line) * rw_letters_size (RW_LETTERS_SMALL) > width)
+        break;
+      end = space;
+    }
+  if (end == NULL || rw_lettering_width (text) * rw_letters_size (RW_LETTERS_SMALL) <= width)
+    end = text + strlen (text);
+  return end;
+}
+
+static double
+title_width (double width)
+{
+  return width - LABEL_GAP;
+}
+
+int
+rw_plot_title_lines (const char *title, double width)
+{
+  int lines = 1;
+
+  for (const char *end = line_end (title, title_width (width)); *end != '\0';
+       end = line_end (end + 1, title_width (width)))
+    lines++;
+  return lines;
+}
+
+static void
+put_title (RwSheet *sheet, const RwPlotJob *job)
+{
+  double width = title_width (job->place.x1 - job->place.x0), y = job->place.y1 - CAPITAL;
+  const char *text = job->title;
+
+  while (*text != '\0')
+    {
+      const char *end = line_end (text, width);
+      g_autofree char *line = g_strndup (text, (gsize) (end - text));
+
+      rw_sheet_text (sheet, job->place.x0 + LABEL_GAP, y, RW_ALIGN_START, RW_LETTERS_SMALL, line);
+      y -= TITLE_LINE;
+      text = *end != '\0' ? end + 1 : end;
+    }
+}
+
 RwPlot
 rw_plot_begin (RwSheet *sheet, const RwPlotJob *job)
 {
@@ -150,7 +206,8 @@ rw_plot_begin (RwSheet *sheet, const RwPlotJob *job)
   RwPlot plot = { .sheet = sheet, .range = job->range };
 
   plot.frame = (RwBox){ place->x0 + FIGURES_ROOM, place->y0 + WORDS_ROOM, place->x1 - job->room,
-                        place->y1 - TITLE_ROOM };
+                        place->y1 - TITLE_ROOM - (MAX (job->title_lines, 1) - 1) * TITLE_LINE };
+  plot.frame.y1 = MAX (plot.frame.y1, plot.frame.y0 + FRAME_LEAST);
   widen (&plot.range);
   rw_sheet_set (sheet, RW_LAYER_AXES, RW_SUBJECT_NONE);
   ticks_up (&plot);
@@ -158,7 +215,7 @@ rw_plot_begin (RwSheet *sheet, const RwPlotJob *job)
   rw_sheet_line (sheet, RW_PEN_EDGE, plot.frame.x0, plot.frame.y0, plot.frame.x1, plot.frame.y0);
   if (job->across != NULL)
     ticks_across (&plot, job);
-  rw_sheet_text (sheet, place->x0 + LABEL_GAP, place->y1 - CAPITAL, RW_ALIGN_START, RW_LETTERS_SMALL, job->title);
+  put_title (sheet, job);
   rw_sheet_set (sheet, RW_LAYER_STRINGS, RW_SUBJECT_NONE);
   return plot;
 }

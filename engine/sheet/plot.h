@@ -34,6 +34,7 @@ typedef struct
   RwBox       place;   /* of all of it, mm of the sheet */
   RwBox       range;   /* of the data; y0 and y1 get some room beyond */
   const char *title;
+  int         title_lines; /* that there is room for: of all plots that stand side by side */
   const char *across;  /* what the ticks along the bottom say; NULL: no ticks there */
   gboolean    whole;   /* they count: no ticks between whole numbers */
   double      room;    /* for the names at the right ends, mm */
@@ -42,6 +43,9 @@ typedef struct
 /* rw_plot_tick: the distance of ticks, 1, 2 or 5 times a power of ten, that divides span (> 0) into at most so
  * many pieces (>= 1). */
 double rw_plot_tick (double span, double pieces);
+
+/* How many lines a title needs over a plot so wide, mm. */
+int rw_plot_title_lines (const char *title, double width);
 
 /* Frame, ticks and their figures, title. */
 RwPlot rw_plot_begin (RwSheet *sheet, const RwPlotJob *job);

@@ -282,13 +282,12 @@ title_of (const Panel *panel)
 }
 
 static void
-draw_panel (const Panel *panel, RwBox place)
+draw_panel (const Panel *panel, RwBox place, int title_lines)
 {
   const RwStudy *study = panel->study;
   g_autofree char *title = title_of (panel);
   const char *across = axis_title (panel);
-  RwPlotJob job = { place, range_of (panel), title, across, study->whole,
-                    room_for_labels (panel) };
+  RwPlotJob job = { place, range_of (panel), title, title_lines, across, study->whole, room_for_labels (panel) };
   RwPlot plot = rw_plot_begin (panel->sheet, &job);
 
   /* Places that are named lie over all lines. */
@@ -310,13 +309,21 @@ rw_study_draw (const RwStudy *study, double width, double height, RwStyle style,
   RwSheet *sheet = rw_sheet_new (study->title, style);
   int count = study->panels[1] != NULL ? 2 : 1;
   double each = (width - (count - 1) * BETWEEN) / count;
+  int title_lines = 1;
 
+  for (int i = 0; i < count; i++)
+    {
+      Panel panel = { study, sheet, style, i, spots };
+      g_autofree char *title = title_of (&panel);
+
+      title_lines = MAX (title_lines, rw_plot_title_lines (title, each));
+    }
   for (int i = 0; i < count; i++)
     {
       Panel panel = { study, sheet, style, i, spots };
       double x0 = i * (each + BETWEEN);
 
-      draw_panel (&panel, (RwBox){ x0, 0, x0 + each, height });
+      draw_panel (&panel, (RwBox){ x0, 0, x0 + each, height }, title_lines);
     }
   return sheet;
 }

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "model/retune.h"
+#include "sheet/layout.h"
 #include "sheet/plot.h"
 #include "study/tuning.h"
 #include "table/note.h"
@@ -263,6 +264,35 @@ test_plots (void)
     }
 }
 
+/* At usual widths no text lies over another: long titles are broken. */
+static void
+test_titles (void)
+{
+  g_autoptr (Built) built = built_new ("");
+
+  for (int kind = 0; kind < RW_STUDY_COUNT; kind++)
+    for (double width = 150; width < 300; width += 15)
+      {
+        g_autoptr (RwStudy) study = rw_study_new ((RwStudyKind) kind, &built->result, in_english);
+        g_autoptr (RwSheet) sheet = rw_study_draw (study, width, 80, RW_STYLE_FILE, NULL);
+        g_autoptr (RwLayout) layout = rw_layout_new (sheet, 1, 0);
+
+        for (guint i = 0; i < layout->texts->len; i++)
+          {
+            const RwPlacedText *a = &g_array_index (layout->texts, RwPlacedText, i);
+
+            g_assert_cmpfloat (a->box.x1, <, width + 0.1);
+            for (guint k = i + 1; k < layout->texts->len; k++)
+              {
+                const RwPlacedText *b = &g_array_index (layout->texts, RwPlacedText, k);
+
+                if (a->box.x0 < b->box.x1 && b->box.x0 < a->box.x1 && a->box.y0 < b->box.y1 && b->box.y0 < a->box.y1)
+                  g_error ("%s, %g mm: “%s” lies over “%s”", study->title, width, a->text, b->text);
+              }
+          }
+      }
+}
+
 /* Pull goes by the square of the frequency: a semitone up is 2^(2/12), a whole tone down 2^(-4/12). */
 static void
 test_tuning (void)
@@ -391,6 +421,7 @@ main (int argc, char **argv)
   g_test_add_func ("/study/tuning/names", test_tunings);
   g_test_add_func ("/study/tuning/refused", test_tuning_refused);
   g_test_add_func ("/study/plots", test_plots);
+  g_test_add_func ("/study/titles", test_titles);
   g_test_add_func ("/study/ticks", test_ticks);
   return g_test_run ();
 }
