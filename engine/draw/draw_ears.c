@@ -67,9 +67,11 @@ rw_draw_ears (RwDraft *draft)
   const RwDesign *design = draft->design;
   double half = rw_draft_value (draft, RW_NECK_BLANK_WIDTH) / 2, out = (half + design->headstock_width / 2) / 2;
   Reach reach = reach_of (sheet, &g_array_index (sheet->items, RwItem, sheet->items->len - 1), half);
+  double x;
 
   if (design->headstock_ears != RW_YES || !(reach.to > reach.from))
     return;
+  x = reach.from + 0.2 * (reach.to - reach.from);
   for (int side = -1; side <= 1; side += 2)
     {
       rw_draft_param (draft, HEADSTOCK, headstock_ears);
@@ -77,8 +79,8 @@ rw_draw_ears (RwDraft *draft)
                               side * half, reach.to, side * half),
                N_ ("Ear"), 0);
       rw_draft_param (draft, TEXT, headstock_ears);
-      rw_sheet_text (sheet, reach.from + 0.2 * (reach.to - reach.from), side * out - 1.25, RW_ALIGN_MIDDLE,
-                     RW_LETTERS_SMALL, _("Ear"));
+      rw_sheet_leader (sheet, (RwPoint){ x, side * out }, (RwPoint){ x - 10, side * (design->headstock_width / 2 + 10) },
+                       RW_FIGURE_PLANNED, _("Ear"))->rank = 2;
     }
   rw_span_slot (draft, RW_NECK_BLANK_WIDTH,
                 (RwSpan){ RW_MEASURE_VERTICAL, { reach.from, -half }, { reach.from, half }, 8, 1, N_ ("blank %s") });
