@@ -70,8 +70,10 @@ answer_words (const RwWhatIf *what, const RwWhatIfAnswer *answer, double wanted,
   const RwParam *param = rw_param (what->param);
   const char *unit = rw_slot_dim (what->slot)->unit;
   g_autofree char *value = rw_cli_quantity (answer->value, param->unit, style);
-  g_autofree char *now = rw_cli_quantity (what->now, param->unit, style), *result = rw_cli_quantity (answer->result, unit, style);
-  g_autofree char *low = rw_cli_quantity (answer->low, unit, style), *high = rw_cli_quantity (answer->high, unit, style);
+  g_autofree char *now = rw_cli_quantity (what->now, param->unit, style);
+  g_autofree char *result = rw_cli_quantity (answer->result, unit, style);
+  g_autofree char *low = rw_cli_quantity (answer->low, unit, style);
+  g_autofree char *high = rw_cli_quantity (answer->high, unit, style);
 
   if (answer->reach == RW_WHAT_IF_NEVER)
     return g_strdup ("This can't be worked out for any value.");

@@ -79,8 +79,8 @@ rw_draw_ears (RwDraft *draft)
                               side * half, reach.to, side * half),
                N_ ("Ear"), 0);
       rw_draft_param (draft, TEXT, headstock_ears);
-      rw_sheet_leader (sheet, (RwPoint){ x, side * out }, (RwPoint){ x - 10, side * (design->headstock_width / 2 + 10) },
-                       RW_FIGURE_PLANNED, _("Ear"))->rank = 2;
+      rw_sheet_leader (sheet, (RwPoint){ x, side * out },
+                       (RwPoint){ x - 10, side * (design->headstock_width / 2 + 10) }, RW_FIGURE_PLANNED, _("Ear"))->rank = 2;
     }
   rw_span_slot (draft, RW_NECK_BLANK_WIDTH,
                 (RwSpan){ RW_MEASURE_VERTICAL, { reach.from, -half }, { reach.from, half }, 8, 1, N_ ("blank %s") });

@@ -64,8 +64,8 @@ gboolean rw_grip_is_fact (const RwGrip *grip, const RwGripScene *scene);
 double rw_grip_value_at (const RwGrip *grip, const RwGripScene *scene, RwPoint place);
 
 /* The nearest whole number of steps within the range.  A drag or an arrow key keeps to steps of 0.5 mm, 1/32 in or
- * 0.1 degree; a fifth to a tenth of that when fine.  Lengths that the table steps by a twentieth of a millimetre or less
- * keep to 0.1 mm. */
+ * 0.1 degree; a fifth to a tenth of that when fine.  Lengths that the table steps by a twentieth of a millimetre or
+ * less keep to 0.1 mm. */
 double rw_grip_snap (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine, double value);
 /* The next whole number of steps up (by > 0) or down from value, |by| steps on, within the range. */
 double rw_grip_nudge (const RwGrip *grip, const RwResult *result, RwUnits units, gboolean fine, double value,

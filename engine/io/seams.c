@@ -8,7 +8,8 @@
 #define TEXT_LENGTH 10.0 /* mm: as much again */
 #define SHAPE_CUT 10.0
 #define SHAPE_TOUCHED 1.0
-#define SHAPE_SMALL 30.0 /* mm: what is larger, and could yet be whole on a page, counts as little as if it were touched */
+/* mm: what is larger, and could yet be whole on a page, counts as little as if it were touched. */
+#define SHAPE_SMALL 30.0
 #define UNEVEN 0.001   /* for each place off the middle */
 
 #define TEXT_AIR 0.5

@@ -17,8 +17,8 @@ RwCare *rw_care_new  (const RwDesign *design, const RwMeasured *measured);
 void    rw_care_free (RwCare *care);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (RwCare, rw_care_free)
 
-/* The tolerance asked of a dimension, also of one that says a cut in another way (other_way.h); of one that was measured
- * or made what the plan asked of it.  NULL where nothing is asked.  care may be NULL. */
+/* The tolerance asked of a dimension, also of one that says a cut in another way (other_way.h); of one that was
+ * measured or made what the plan asked of it.  NULL where nothing is asked.  care may be NULL. */
 const RwTolerance *rw_care_of_slot (const RwCare *care, RwSlot slot);
 
 /* What a number may be off by: what the build asks, and only where it asks nothing the habit of the table (dim.h). */

@@ -3,8 +3,8 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-/* How much a row may be off for each unit that its cut may be: what the cut moves for one unit of the row, the other way
- * up, over the square root of how many such rows add up in the cut. */
+/* How much a row may be off for each unit that its cut may be: what the cut moves for one unit of the row, the other
+ * way up, over the square root of how many such rows add up in the cut. */
 typedef double (*Factor) (const RwResult *plan);
 
 static double

@@ -1,8 +1,8 @@
 /* Outcomes: what a maker wants to come out right, and how far off each may be.
  *
  * An outcome is a number of a solved build with a limit that the maker can set: one of the group "Close enough", or the
- * allowance that it eats up.  Some stand for a family: RW_OUTCOME_PITCH for all notes, each string at each of its frets,
- * RW_OUTCOME_NOTCH_MISS for all hooks.  Each member is an outcome of its own, with the limit of the family.
+ * allowance that it eats up.  Some stand for a family: RW_OUTCOME_PITCH for all notes, each string at each of its
+ * frets, RW_OUTCOME_NOTCH_MISS for all hooks.  Each member is an outcome of its own, with the limit of the family.
  */
 #pragma once
 

@@ -38,7 +38,8 @@ extern const int    rw_cures_rim_count, rw_cures_pot_count, rw_cures_neck_count,
 extern const RwSpecialCure rw_special_cures[];
 extern const int           rw_special_cures_count;
 
-/* For "made.misfit": the changes that make the design ask for what is made, as yet unproven.  measured may not be NULL. */
+/* For "made.misfit": the changes that make the design ask for what is made, as yet unproven.  measured may not be
+ * NULL. */
 GPtrArray *rw_remedies_for_made (const RwDesign *design, const RwMeasured *measured, const RwFinding *finding);
 
 /* How many notes there are of rules that had no finding before. */

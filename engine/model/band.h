@@ -9,9 +9,9 @@
  * A neck or bridge that is cut stays as it is cut: the band of the action is that of the instrument so
  * built.  The band of an angle or a bridge height that is solved for is what would have been right.
  *
- * Rows that are a low and a high themselves have none: what torque a nut takes and how hooks share the load (hooks.c), an
- * unknown mode of the head (head.c).  The friction of the head on its edge, a coating on the film and the creep of the
- * neck are not in print for a banjo: loads are said to be upper bounds, and the rest is left out.
+ * Rows that are a low and a high themselves have none: what torque a nut takes and how hooks share the load
+ * (hooks.c), an unknown mode of the head (head.c).  The friction of the head on its edge, a coating on the film and
+ * the creep of the neck are not in print for a banjo: loads are said to be upper bounds, and the rest is left out.
  *
  * Some twenty solves: called when asked for, not while dragging.
  */

@@ -2,10 +2,10 @@
  *
  * Radii mm, tension N/m, frequencies Hz; a mode is RW_MODE_01, RW_MODE_11 or RW_MODE_21, by nodal diameters and
  * circles.
- * Neglects  bending stiffness of the film; bridge and strings on the head, which move its modes apart; what the pot's air
- *           does to them.  The rear face of an open back looks into the pot, which is neither the wide baffle of the air
- *           loading nor closed, and no figure for it is in print: (0,1), which moves the most air, is the least sure.
- *           A closed back would raise it.  The band of the tension stands for all of these.
+ * Neglects  bending stiffness of the film; bridge and strings on the head, which move its modes apart; what the
+ *           pot's air does to them.  The rear face of an open back looks into the pot, which is neither the wide
+ *           baffle of the air loading nor closed, and no figure for it is in print: (0,1), which moves the most air,
+ *           is the least sure. A closed back would raise it.  The band of the tension stands for all of these.
  * Source    membrane modes: P. M. Morse, Vibration and Sound, 1948 (from memory); air: below.
  */
 #include "model.h"
@@ -88,9 +88,9 @@ rw_model_head (RwModel *m)
 }
 
 /* The lowest mode of the air in the pot that goes from side to side: 1.841184, the first zero of J_1', over 2 pi Ri.
- * Source: D. Politzer, arXiv 1608.04620, who measured close to it on an open back.  Speed of sound: 331.3 m/s at 0 degC,
- * with the root of the absolute temperature (from memory).  Neglects what moves in and out under the back edge, and the
- * head, which this mode leaves at rest as a whole. */
+ * Source: D. Politzer, arXiv 1608.04620, who measured close to it on an open back.  Speed of sound: 331.3 m/s at 0
+ * degC, with the root of the absolute temperature (from memory).  Neglects what moves in and out under the back
+ * edge, and the head, which this mode leaves at rest as a whole. */
 void
 rw_model_air (RwModel *m)
 {

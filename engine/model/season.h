@@ -9,13 +9,13 @@
  *   rim          its grain runs round, so the middle of the wall stays and half of the wall's swelling goes outwards;
  *                one of staves stands with its grain upright, and all of its diameter swells
  *
- * The model is solved with these in their places and the angle as cut, the rod as set and the head kept at its note; the
- * action is what it is now and what the solved builds differ by.
+ * The model is solved with these in their places and the angle as cut, the rod as set and the head kept at its note;
+ * the action is what it is now and what the solved builds differ by.
  *
  * Neglects  finish and time, which damp the swings; the wood's stiffness, which falls by some 2 % for each % of
- *           moisture; warping; a bridge top of another wood.  The head is kept at its note by its nuts, as a player does:
- *           what it would come to if they were left alone hangs on the give of hooks, hoop and edge, of which no figures are
- *           in print; how far the rim would draw it is told instead.  A skin moves more than the wood.
+ *           moisture; warping; a bridge top of another wood.  The head is kept at its note by its nuts, as a player
+ *           does: what it would come to if they were left alone hangs on the give of hooks, hoop and edge, of which
+ *           no figures are in print; how far the rim would draw it is told instead.  A skin moves more than the wood.
  * Source    movement.h, moisture.h; the rest is geometry.
  *
  * One solve for each air and one more: called when asked for, not while dragging.

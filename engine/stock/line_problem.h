@@ -86,9 +86,9 @@ RwLineSolution *rw_line_search (RwLineWork *work, const RwLineSolution *start, g
 /* Largest piece first, each bar filled as far as it goes. */
 RwLineSolution *rw_line_greedy (const RwLine *line, const RwLineSolution *start);
 
-/* The plan that leaves out the fewest pieces and touches the fewest bars, where every bar costs 1; of those the one that
- * leaves the longest off-cut, unless plain.  bound: no plan costs less, penalties included.  offcut: as below; -1: not
- * looked for. */
+/* The plan that leaves out the fewest pieces and touches the fewest bars, where every bar costs 1; of those the one
+ * that leaves the longest off-cut, unless plain.  bound: no plan costs less, penalties included.  offcut: as below;
+ * -1: not looked for. */
 RwLineSolution *rw_line_fewest (RwLineWork *work, gboolean plain, gint64 *bound, gint64 *offcut);
 
 /* best, that leaves nothing out, becomes the plan of line that costs no more and leaves the longest off-cut that was

@@ -22,8 +22,8 @@ typedef struct
   double        needed; /* mm: of it; AMOUNT: length of stock for what is missing, kerfs included */
 } RwShortage;
 
-/* rw_shortages: one for each kind of piece that is missing, an array of RwShortage.  Pieces of one use and one section of
- * which there is no stock at all are told together. */
+/* rw_shortages: one for each kind of piece that is missing, an array of RwShortage.  Pieces of one use and one
+ * section of which there is no stock at all are told together. */
 GArray *rw_shortages (const RwCutting *cutting);
 
 /* A sentence for people: "Neck: 1 is missing; it needs stock 63 mm thick, and the thickest is 27 mm".  New. */

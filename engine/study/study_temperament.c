@@ -19,7 +19,8 @@ add_string (RwStudyDraft *draft, int string, const char *name)
   const RwResult *result = draft->result;
   int start = string > result->plan.full ? (int) result->used.fifth_start_fret : 0;
   double *cents = column (draft, (RwColumnKind){ "cent", 0, RW_COLUMN_LINE }, N_("%s, off equal temperament"), name);
-  double *moved = column (draft, (RwColumnKind){ "mm", 1, RW_COLUMN_LINE }, N_("%s, from the place of equal steps"), name);
+  double *moved = column (draft, (RwColumnKind){ "mm", 1, RW_COLUMN_LINE },
+                          N_("%s, from the place of equal steps"), name);
   double *places = column (draft, (RwColumnKind){ "mm", RW_TABLE_ONLY, RW_COLUMN_LINE }, N_("%s, from the nut"), name);
 
   for (int n = start + 1; n <= result->plan.last; n++)

@@ -26,8 +26,8 @@ typedef struct
 RwWhatIf rw_what_if_new (const RwDesign *design, const RwMeasured *measured, const RwResult *now, RwSlot slot,
                          RwParamId param);
 
-/* What is held of a result that is given by choice in the design, in a sentence: English, marked for translation; NULL where
- * nothing is. */
+/* What is held of a result that is given by choice in the design, in a sentence: English, marked for translation;
+ * NULL where nothing is. */
 const char *rw_what_if_held (const RwWhatIf *what, const RwDesign *design);
 
 /* Whether the parameter moves the result at all, by a step up or down.  Three solves at most. */

@@ -105,8 +105,8 @@ test_action (void)
   expected_near ("half of it", action, sag / 2, 0.01 * sag);
 }
 
-/* A wound string weighs 2 % more or less than its wires seem to, and pulls as much more or less; weighed it pulls what it
- * pulls. */
+/* A wound string weighs 2 % more or less than its wires seem to, and pulls as much more or less; weighed it pulls
+ * what it pulls. */
 static void
 test_wound (void)
 {
@@ -132,8 +132,8 @@ test_ends (void)
   g_assert_true (banded->bands->low[RW_BRIDGE_COMPENSATION + 1] == set_back);
 }
 
-/* Quarter-sawn sugar maple moves 0.00165 where flat-sawn moves 0.00353, per size and per cent of moisture: Wood Handbook,
- * table 13-5.  The model goes by the more. */
+/* Quarter-sawn sugar maple moves 0.00165 where flat-sawn moves 0.00353, per size and per cent of moisture: Wood
+ * Handbook, table 13-5.  The model goes by the more. */
 static void
 test_grain (void)
 {

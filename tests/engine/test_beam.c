@@ -141,9 +141,10 @@ test_relief (void)
   expected_near ("neglected", (1 / cos (half) - 1) / (half * half / 2), 1.012, 0.003);
 }
 
-/* A neck that tapers: 30 to 46 mm wide, wood 15 to 20 mm deep under half an ellipse over 480 mm, board 5 mm, pull of 300 N 3 mm
- * over it.  In maple of 12.6 GPa with a board of 15 it bends by 0.3225 mm (worked by strips apart from the program), in
- * cherry of 10.3 with one of 12.3 by 12.6/10.3 as much: the boards' shares of the wood differ by 0.3 %, so 0.5 %. */
+/* A neck that tapers: 30 to 46 mm wide, wood 15 to 20 mm deep under half an ellipse over 480 mm, board 5 mm, pull of
+ * 300 N 3 mm over it.  In maple of 12.6 GPa with a board of 15 it bends by 0.3225 mm (worked by strips apart from
+ * the program), in cherry of 10.3 with one of 12.3 by 12.6/10.3 as much: the boards' shares of the wood differ by
+ * 0.3 %, so 0.5 %. */
 static void
 test_taper (void)
 {

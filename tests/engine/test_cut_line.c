@@ -236,8 +236,8 @@ test_everything (void)
     }
 }
 
-/* Sixty pieces of sixty lengths: no plan touches fewer bars, proved.  Of the off-cut it is at least said how much longer
- * it could be. */
+/* Sixty pieces of sixty lengths: no plan touches fewer bars, proved.  Of the off-cut it is at least said how much
+ * longer it could be. */
 static void
 test_sixty (void)
 {

@@ -237,8 +237,8 @@ test_middle_string (void)
                                   build.design.scale_length + build.design.nut_thickness, 1e-4);
 }
 
-/* A tailpiece set over takes its screw and the strings' ends with it, and leaves them where they are on the bridge.  The
- * 1st string, on the treble side, is at +y. */
+/* A tailpiece set over takes its screw and the strings' ends with it, and leaves them where they are on the bridge.
+ * The 1st string, on the treble side, is at +y. */
 static void
 test_tail_set_over (void)
 {

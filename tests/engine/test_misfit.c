@@ -86,8 +86,8 @@ read_off (RwProject *project, const char *id, double value)
   g_assert_no_error (error);
 }
 
-/* A hoop that came out 0.8 mm wider is no finding here, read before it was marked or after; a head that is changed to suit
- * it neither; a head that is changed otherwise is one, told by the reading. */
+/* A hoop that came out 0.8 mm wider is no finding here, read before it was marked or after; a head that is changed
+ * to suit it neither; a head that is changed otherwise is one, told by the reading. */
 static void
 test_readings (void)
 {

@@ -84,9 +84,9 @@ test_set_back (gconstpointer data)
   expected_near ("cents at fret 12, set back", rw_pitch_error (&example->model, 1, 12, row->set_back), 0, 0.002);
 }
 
-/* Clamped ends, a G3 of .016 in at 69.56 N, 195.99875 Hz if it were flexible: d = sqrt (E I/T) is 1.962 mm, and the exact
- * root of k1 tan (k1 l/2) + k2 tanh (k2 l/2) = 0 is 197.16760 Hz, Morse's series 197.16749 Hz, a thousandth of a cent
- * apart (both worked out apart from the program).  By pinned ends 1 + B/2. */
+/* Clamped ends, a G3 of .016 in at 69.56 N, 195.99875 Hz if it were flexible: d = sqrt (E I/T) is 1.962 mm, and the
+ * exact root of k1 tan (k1 l/2) + k2 tanh (k2 l/2) = 0 is 197.16760 Hz, Morse's series 197.16749 Hz, a thousandth of
+ * a cent apart (both worked out apart from the program).  By pinned ends 1 + B/2. */
 static void
 test_clamped (void)
 {
@@ -96,8 +96,8 @@ test_clamped (void)
   expected_near ("pinned", 195.99875 * rw_pitch_stiffened (end, 0), 195.99875 * (1 + 8.5474e-5 / 2), 0.0002);
 }
 
-/* Ends that are clamped sharpen a fretted note against the open one by 2 d (1/(L - x) - 1/L), first order: G3 of .016 in
- * at fret 12 by 10.19 cents more; the next order, 4 d^2, adds 0.2. */
+/* Ends that are clamped sharpen a fretted note against the open one by 2 d (1/(L - x) - 1/L), first order: G3 of
+ * .016 in at fret 12 by 10.19 cents more; the next order, 4 d^2, adds 0.2. */
 static void
 test_clamped_fret (void)
 {

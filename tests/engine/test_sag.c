@@ -169,8 +169,8 @@ test_observed (void)
   g_assert_cmpfloat (sag, <, 3.2 * 2);
 }
 
-/* At a real bridge a spring of 20 kN/m stood for the head, 10 and 30 as variants: J. Woodhouse, D. Politzer and H. Mansour,
- * Acta Acustica 5 (2021) 16, Fig. 11; factor 2. */
+/* At a real bridge a spring of 20 kN/m stood for the head, 10 and 30 as variants: J. Woodhouse, D. Politzer and H.
+ * Mansour, Acta Acustica 5 (2021) 16, Fig. 11; factor 2. */
 static void
 test_spring (void)
 {

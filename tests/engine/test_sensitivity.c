@@ -122,9 +122,9 @@ test_places_by_hand (void)
                  152 * cos (13 * G_PI / 180) * G_PI / 180, 1e-6);
 }
 
-/* Across the string's run, at its far end, a post moved by d turns it by d over the run; and brings it as much nearer to
- * another post as that stands along the run.  String 2 goes to the farther pair, past the post of string 1, which stands
- * outside it. */
+/* Across the string's run, at its far end, a post moved by d turns it by d over the run; and brings it as much
+ * nearer to another post as that stands along the run.  String 2 goes to the farther pair, past the post of string
+ * 1, which stands outside it. */
 static void
 test_posts_by_hand (void)
 {
@@ -338,11 +338,13 @@ static void
 test_allowance (void)
 {
   g_autoptr (RwCare) care = care_of (""), measured = care_of ("@neck.angle=2|@rim.wall=13.8|@frets.length[3]=40");
-  RwAllowance angle = rw_care_allowance (measured, "neck.angle"), fret = rw_care_allowance (measured, "frets.length[3]");
+  RwAllowance angle = rw_care_allowance (measured, "neck.angle");
+  RwAllowance fret = rw_care_allowance (measured, "frets.length[3]");
 
   expected_near ("asked", angle.within, tolerance (care, "neck.angle")->asked, 1e-9);
   g_assert_true (angle.asked);
-  expected_near ("parameter", rw_care_allowance (measured, "rim.wall").within, tolerance (care, "rim.wall")->asked, 1e-9);
+  expected_near ("parameter", rw_care_allowance (measured, "rim.wall").within,
+                 tolerance (care, "rim.wall")->asked, 1e-9);
   expected_near ("habit", fret.within, 0.3, 0);
   g_assert_false (fret.asked);
   expected_near ("none", rw_care_allowance (measured, "rim.mass").within, 0, 0);

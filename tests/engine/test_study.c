@@ -166,10 +166,10 @@ test_head_loads (void)
   expected_near ("alike", value_at (study, 1, row_at (study, 29)), value_at (study, 1, row_at (study, -29)), 1e-9);
 }
 
-/* All of one wood, so all swells by e = 0.00353 for each % of moisture (sugar maple, Wood Handbook, table 13-5): the board
- * rises over the head by e s, the bridge by e h, and the angle closes by e tan A cos2 A.  In C cos A - B sin A those give the
- * height of the strings at the bridge, of which half comes to fret 12.  A tight head gives way little to what that adds
- * to the down force: 5 %. */
+/* All of one wood, so all swells by e = 0.00353 for each % of moisture (sugar maple, Wood Handbook, table 13-5): the
+ * board rises over the head by e s, the bridge by e h, and the angle closes by e tan A cos2 A.  In C cos A - B sin A
+ * those give the height of the strings at the bridge, of which half comes to fret 12.  A tight head gives way little
+ * to what that adds to the down force: 5 %. */
 static void
 test_seasons (void)
 {
@@ -192,7 +192,8 @@ test_seasons (void)
   expected_near ("rim height, dampest", value_at (study, 4, row_at (study, 65)),
                  built_value (built, "move.rim_height_high"), 1e-9);
   /* The wall's swelling, half on each side of the rim. */
-  expected_near ("head's play", value_at (study, 6, dry), d->head_nominal - d->rim_outer_diameter - value_at (study, 7, dry),
+  expected_near ("head's play", value_at (study, 6, dry),
+                 d->head_nominal - d->rim_outer_diameter - value_at (study, 7, dry),
                  1e-9);
 }
 

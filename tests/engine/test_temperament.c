@@ -68,8 +68,8 @@ test_equal_slots (void)
 }
 
 /* A just scale in G on 666.75 mm.  The third string is the keynote: fret 4 is a pure third, fret 7 a pure
- * fifth.  The second string is a pure third already: its fret 3, the fifth, is 6/5 above it.  The list has hundredths of
- * a cent: 0.002 mm. */
+ * fifth.  The second string is a pure third already: its fret 3, the fifth, is 6/5 above it.  The list has
+ * hundredths of a cent: 0.002 mm. */
 static void
 test_just_slots (void)
 {
@@ -95,8 +95,9 @@ test_keynote (void)
   expected_near ("third an octave down", built_value (d, "frets.slot[4][4]"), 666.75 * (1 - 4.0 / 5), 0.003);
 }
 
-/* Fret 2 in G: from D to E, a pure fifth to a pure sixth, 10/9; from B to C sharp, 5/4 to 45/32, and from G to A, 9/8: three
- * pieces from treble to bass, the outer two alike.  They meet halfway between strings and end at the edges. */
+/* Fret 2 in G: from D to E, a pure fifth to a pure sixth, 10/9; from B to C sharp, 5/4 to 45/32, and from G to A,
+ * 9/8: three pieces from treble to bass, the outer two alike.  They meet halfway between strings and end at the
+ * edges. */
 static void
 test_pieces (void)
 {
@@ -122,8 +123,10 @@ test_pitch (void)
   g_autoptr (Built) equal = built_new (STANDS);
   g_autoptr (Built) own = built_new (STANDS JUST "frets.slots=own");
 
-  expected_near ("string 3, fret 4", built_value (own, "setup.cents[3][4]"), built_value (equal, "setup.cents[3][4]"), 0.1);
-  expected_near ("string 2, fret 3", built_value (own, "setup.cents[2][3]"), built_value (equal, "setup.cents[2][3]"), 0.1);
+  expected_near ("string 3, fret 4", built_value (own, "setup.cents[3][4]"),
+                 built_value (equal, "setup.cents[3][4]"), 0.1);
+  expected_near ("string 2, fret 3", built_value (own, "setup.cents[2][3]"),
+                 built_value (equal, "setup.cents[2][3]"), 0.1);
 }
 
 /* Against equal steps: a pure third 13.69 cents low, so nearer the nut by the difference of two lengths. */

@@ -1,4 +1,5 @@
-/* The command line: whatever the words, a command ends with a status that it may end with, and with 2 says one sentence.
+/* The command line: whatever the words, a command ends with a status that it may end with, and with 2 says one
+ * sentence.
  *
  * The words stand one a line, the command first; what follows an empty line is on standard input and in the file "in".
  * Each run has an empty folder to itself.  Words that would reach beyond it, or ask for hours of work, are not run. */

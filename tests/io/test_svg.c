@@ -32,7 +32,8 @@ check_pages (const GPtrArray *pages, Check check)
 static void
 check_design (const RwDesign *design, const char **only, Check check)
 {
-  RwPapersOptions options = { .paper = rw_paper_find ("a4"), .only = only, .style = RW_STYLE_FILE, .date = "2026-05-04" };
+  RwPapersOptions options = { .paper = rw_paper_find ("a4"), .only = only,
+                              .style = RW_STYLE_FILE, .date = "2026-05-04" };
   g_autoptr (RwProject) project = rw_project_new ();
 
   project->design = *design;

@@ -12,8 +12,8 @@ typedef struct
 } Built;
 
 /* changes: "~value" for a rim whose diameters were read so far apart, "id=value" with "|" between, values as text in
- * the unit of the table, or "@id=number" for what was measured; "" for none.  Lists have their items separated by ";" as
- * in files. */
+ * the unit of the table, or "@id=number" for what was measured; "" for none.  Lists have their items separated by
+ * ";" as in files. */
 Built *built_new (const char *changes);
 void   built_free (Built *built);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (Built, built_free)

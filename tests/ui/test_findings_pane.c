@@ -1,5 +1,6 @@
-/* The list of findings between a change and its being told: while something is dragged, or the list is out of sight, the
- * rows show findings that the document has no more.  What freed memory holds is overwritten (MALLOC_PERTURB_), so that a look at it is a crash. */
+/* The list of findings between a change and its being told: while something is dragged, or the list is out of sight,
+ * the rows show findings that the document has no more.  What freed memory holds is overwritten (MALLOC_PERTURB_),
+ * so that a look at it is a crash. */
 #include "drawer/findings_pane.h"
 
 #include <gtk/gtk.h>

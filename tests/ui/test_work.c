@@ -1,5 +1,5 @@
-/* Work in a thread: nothing of the window's may end in a thread, whichever side lets go last.  Which one does is chance,
- * about one in fifty for the thread, so each kind of work is left many times. */
+/* Work in a thread: nothing of the window's may end in a thread, whichever side lets go last.  Which one does is
+ * chance, about one in fifty for the thread, so each kind of work is left many times. */
 #include "document/care_work.h"
 #include "document/stock_work.h"
 #include "papers/papers_job.h"

@@ -93,8 +93,8 @@ gboolean rw_document_annotate (RwDocument *self, const char *id, const char *dat
 gboolean rw_document_mark_made   (RwDocument *self, RwStep step, GError **error);
 void     rw_document_unmark_made (RwDocument *self, RwStep step);
 
-/* Remembers that papers (ids, NULL-ended) left today as the build is now, in the units that they are printed in; no step
- * of undo where the same is remembered already. */
+/* Remembers that papers (ids, NULL-ended) left today as the build is now, in the units that they are printed in; no
+ * step of undo where the same is remembered already. */
 void rw_document_record_papers (RwDocument *self, const char *const *papers, RwUnits units);
 
 void        rw_document_undo      (RwDocument *self);
