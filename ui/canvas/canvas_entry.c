@@ -47,11 +47,23 @@ wrapped (const char *text, const char *css_class)
   return label;
 }
 
+/* As much of a place as is in sight, or what is next to it: pointing off the screen, a popover is squeezed to
+ * nothing. */
+static GdkRectangle
+in_sight (RwCanvas *self, graphene_rect_t place)
+{
+  double right = gtk_widget_get_width (GTK_WIDGET (self)) - 1, low = gtk_widget_get_height (GTK_WIDGET (self)) - 1;
+  double x0 = CLAMP (place.origin.x, 0, right), x1 = CLAMP (place.origin.x + place.size.width, 0, right);
+  double y0 = CLAMP (place.origin.y, 0, low), y1 = CLAMP (place.origin.y + place.size.height, 0, low);
+
+  return (GdkRectangle){ (int) floor (x0), (int) floor (y0), MAX ((int) ceil (x1 - x0), 1),
+                         MAX ((int) ceil (y1 - y0), 1) };
+}
+
 static void
 open_over (RwCanvas *self, GtkWidget *content, graphene_rect_t place)
 {
-  GdkRectangle at = { (int) floor (place.origin.x), (int) floor (place.origin.y),
-                      MAX ((int) ceil (place.size.width), 1), MAX ((int) ceil (place.size.height), 1) };
+  GdkRectangle at = in_sight (self, place);
 
   self->popover = gtk_popover_new ();
   gtk_popover_set_child (GTK_POPOVER (self->popover), content);
