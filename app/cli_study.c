@@ -2,6 +2,7 @@
 
 #include <errno.h>
 #include <stdio.h>
+#include <string.h>
 #include <unistd.h>
 
 enum
@@ -22,7 +23,9 @@ rw_cli_quantity (double value, const char *unit, RwStyle style)
   g_autofree char *number = rw_quantity_show (value, unit, style.units, style.decimal);
   const char *shown = rw_quantity_unit (unit, style.units);
 
-  return g_strdup_printf ("%s%s%s", number, *shown != '\0' ? " " : "", shown);
+  if (*shown == '\0' || strcmp (shown, "°") == 0)
+    return g_strconcat (number, shown, NULL);
+  return g_strconcat (number, " ", shown, NULL);
 }
 
 char *
