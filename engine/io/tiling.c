@@ -78,8 +78,7 @@ try_pages (const RwLayout *layout, RwPageShape shape, double overlap, int column
   for (int row = 0; row < rows; row++)
     trial.tiling.top[row] = -trial.tiling.top[row];
 
-  g_autoptr (RwLayout) settled = rw_tiling_settle (&trial.tiling, layout, &trial.texts);
-
+  rw_layout_free (rw_tiling_settle (&trial.tiling, layout, &trial.texts));
   return trial;
 }
 

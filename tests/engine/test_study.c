@@ -365,6 +365,7 @@ test_spots (void)
   const RwStudySpot *all = (const RwStudySpot *) (gpointer) spots->data;
   int last = (int) spots->len - 1, fret = rw_study_step (spots, 0, 4, 0);
 
+  g_assert_cmpuint (sheet->items->len, >, 0);
   /* Four strings with 19 frets and one with 14, twice. */
   g_assert_cmpuint (spots->len, ==, 2 * (4 * 19 + 14));
   for (guint i = 0; i < spots->len; i++)

@@ -70,8 +70,8 @@ static const char *const damaged[] = {
   "{\"rimwright\": 1, \"accepted\": [{\"rule\": \"a\", \"about\": \"b\", \"severity\": \"grave\"}]}",
   "{\"rimwright\": 1, \"accepted\": [{\"rule\": \"a\", \"about\": \"b\", \"severity\": \"note\", \"date\": \"May\"}]}",
   "{\"rimwright\": 1, \"accepted\": [{\"rule\": \"a\", \"about\": \"b\", \"severity\": \"note\", \"reason\": 1}]}",
-  "{\"rimwright\": 1, \"accepted\": [{\"rule\": \"a\", \"about\": \"b\", \"severity\": \"note\"},"
-  " {\"rule\": \"a\", \"about\": \"b\", \"severity\": \"stop\"}]}",
+  ("{\"rimwright\": 1, \"accepted\": [{\"rule\": \"a\", \"about\": \"b\", \"severity\": \"note\"},"
+   " {\"rule\": \"a\", \"about\": \"b\", \"severity\": \"stop\"}]}"),
 };
 
 static void

@@ -208,8 +208,8 @@ test_strangers_kept (void)
     "\n  \"zither\": { \"b\": [ 1, 2.5, null, true, {} ], \"a\": \"\xC3\xA4\\n\" }",
     "\n    \"rim.polish\": 0.1", "\n    \"a/b~c\": []",
     "{ \"id\": \"rim.gloss\", \"readings\": [ 4 ], \"by\": \"eye\" }",
-    "{ \"id\": \"rim.wall\", \"readings\": [ 14 ], \"date\": \"\", \"note\": \"\","
-    " \"at\": 3, \"by/with\": \"calliper\" }",
+    ("{ \"id\": \"rim.wall\", \"readings\": [ 14 ], \"date\": \"\", \"note\": \"\","
+     " \"at\": 3, \"by/with\": \"calliper\" }"),
   };
   g_autoptr (RwProject) project = read_good (with_strangers), back = NULL;
   g_autofree char *text = rw_project_to_text (project), *again = NULL;
