@@ -52,9 +52,9 @@ check_peg (RwCheck *check)
     rw_check_add (check, rw_check_low (hole, RW_NEVER, used->limits_peg_hole, used->limits_peg_hole_good),
                   "fifth.peg_at_rod", "fifth.peg_distance neck.rod_width",
                   N_("The hole for the side peg may be {1 mm} deep before it comes within {2 mm} of the "
-                     "rod's channel; pegs want 19 to 22 mm. Set a stop on the drill, or drill below the "
-                     "channel."),
-                  hole, used->limits_to_channel);
+                     "rod's channel; {3 mm} is a good depth for a peg. Set a stop on the drill, or drill below "
+                     "the channel."),
+                  hole, used->limits_to_channel, used->limits_peg_hole_good);
   rw_check_add (check, used->fifth_peg_distance > space ? RW_NOTE : RW_FINE,
                 "fifth.peg_place", "fifth.peg_distance",
                 N_("The peg stands {1 mm} ahead of the short string's start, beyond the fret before it at "
