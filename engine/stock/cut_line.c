@@ -104,19 +104,6 @@ limit_of (const Cutter *c, int stock)
   return count == RW_LINE_NO_LIMIT ? c->pieces : CLAMP (count, 0, c->pieces);
 }
 
-static gint64
-common_divisor (gint64 a, gint64 b)
-{
-  while (b != 0)
-    {
-      gint64 rest = a % b;
-
-      a = b;
-      b = rest;
-    }
-  return a;
-}
-
 static void
 take_stock (Cutter *c)
 {
@@ -140,7 +127,7 @@ take_stock (Cutter *c)
   for (int k = 0; k < line->s; k++)
     {
       all += line->cost[k] * line->limit[k];
-      line->unit = common_divisor (line->unit, line->cost[k]);
+      line->unit = rw_common_divisor (line->unit, line->cost[k]);
     }
   line->unit = MAX (line->unit, 1);
   line->penalty = (all / line->unit + 1) * line->unit;

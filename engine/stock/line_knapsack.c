@@ -43,8 +43,8 @@ put_in_order (Knapsack *k, gint64 capacity)
     }
 }
 
-static gint64
-common_divisor (gint64 a, gint64 b)
+gint64
+rw_common_divisor (gint64 a, gint64 b)
 {
   while (b != 0)
     {
@@ -63,7 +63,7 @@ choose_step (Knapsack *k, gint64 capacity)
   gint64 divisor = 0;
 
   for (int at = 0; at < k->kinds; at++)
-    divisor = common_divisor (divisor, k->line->size[k->order[at]]);
+    divisor = rw_common_divisor (divisor, k->line->size[k->order[at]]);
   k->step = MAX (MAX (divisor, 1), (capacity + ROOMS - 1) / ROOMS);
   k->rooms = (int) (capacity / k->step);
 }

@@ -68,6 +68,9 @@ double rw_line_bound (const RwLine *line, const RwLinePrices *prices, const int 
 double rw_line_knapsack (const RwLine *line, const double *price, gint64 capacity, const int *demand, guint steps,
                          int *pieces, double *bound);
 
+/* The greatest; of 0 and a number that number. */
+gint64 rw_common_divisor (gint64 a, gint64 b);
+
 typedef struct
 {
   const RwLine       *line;
