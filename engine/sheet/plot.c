@@ -89,7 +89,8 @@ ticks_up (RwPlot *plot)
     }
 }
 
-/* The distance of ticks across at which the figures, which get longer with finer ticks, keep apart. */
+/* The distance of ticks across at which the figures, which get longer with finer ticks, keep apart: once too near, never
+ * as near again. */
 static double
 tick_across (const RwPlot *plot, gboolean whole)
 {
@@ -105,7 +106,7 @@ tick_across (const RwPlot *plot, gboolean whole)
       g_autofree char *last = figure (plot, floor (range->x1 / tick) * tick, tick);
       double widest = fmax (rw_lettering_width (first), rw_lettering_width (last));
 
-      apart = fmax (FIGURES_APART, widest * rw_letters_size (RW_LETTERS_SMALL) + LABEL_GAP);
+      apart = fmax (apart, widest * rw_letters_size (RW_LETTERS_SMALL) + LABEL_GAP);
     }
   return tick;
 }
