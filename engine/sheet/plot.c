@@ -89,8 +89,8 @@ ticks_up (RwPlot *plot)
     }
 }
 
-/* The distance of ticks across at which the figures, which get longer with finer ticks, keep apart: once too near, never
- * as near again. */
+/* The distance of ticks across at which the figures, which get longer with finer ticks, keep apart: once too near,
+ * never as near again. */
 static double
 tick_across (const RwPlot *plot, gboolean whole)
 {
